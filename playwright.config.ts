@@ -1,0 +1,27 @@
+import { defineConfig, devices } from '@playwright/test';
+import { launchOptions } from './src/tooling/browser.mjs';
+
+// A port of its own, and never a server that is already there: that could be another build.
+const port = Number(process.env['E2E_PORT'] ?? 4319);
+const baseURL = `http://localhost:${port}/`;
+
+export default defineConfig({
+  testDir: 'e2e',
+  outputDir: 'test-results/end-to-end',
+  forbidOnly: true,
+  fullyParallel: true,
+  workers: 2,
+  retries: 0,
+  reporter: 'list',
+  use: {
+    ...devices['Desktop Chrome'],
+    baseURL,
+    trace: 'retain-on-failure',
+    launchOptions: launchOptions()
+  },
+  webServer: {
+    command: `node src/tooling/serve.mjs --port ${port}`,
+    url: baseURL,
+    reuseExistingServer: false
+  }
+});

@@ -1,0 +1,91 @@
+/** The electrical model of one drawn loop: what does not depend on frequency once, what does as functions. */
+import { windingCapacitance } from '#physics/circuit/slot-capacitance';
+import { externalInductance } from '#physics/inductance/loop';
+import type { Winding } from '#physics/inductance/winding';
+import { filamentsOf, type Filaments } from '#physics/vehicle/flux';
+import {
+  dcResistancePerMetre,
+  internalImpedance,
+  proximityResistance
+} from '#physics/wire/round-wire';
+import { wireOf, type Wire } from '#plan/catalogue/wires';
+import type { Loop } from '#plan/schema';
+import { pathOf, problemOf } from '#plan/shapes/index';
+import { windingOf } from './winding-of';
+
+export interface LoopModel {
+  /** Number of this geometry, the same for equal loops: the key of every pair's cache. */
+  readonly key: number;
+  readonly wire: Wire;
+  readonly winding: Winding;
+  /** For the field at a vehicle. */
+  readonly filaments: Filaments;
+  /** H, of the field outside the copper. */
+  readonly external: number;
+  readonly sawCut: number;
+}
+
+/** Null for a loop that cannot be wound: an impossible shape or an unknown wire. */
+export const modelLoop = (loop: Loop, key: number): LoopModel | null => {
+  const wire = wireOf(loop.wire);
+  if (!wire || problemOf(loop.shape)) return null;
+  const winding = windingOf(loop, { conductor: wire.conductorDiameter, insulated: wire.insulatedDiameter });
+  return {
+    key,
+    wire,
+    winding,
+    filaments: filamentsOf(winding),
+    external: externalInductance(winding),
+    sawCut: pathOf(loop.shape).sawCut
+  };
+};
+
+export interface LoopImpedance {
+  /** Magnetic inductance with the internal part at this frequency, H. */
+  readonly inductance: number;
+  /** Skin and proximity effect, Ω. */
+  readonly resistance: number;
+}
+
+export const impedanceOf = (
+  { winding, external }: LoopModel,
+  frequency: number,
+  temperature: number
+): LoopImpedance => {
+  const { wireRadius, pitch, columns, wireLength } = winding;
+  const internal = internalImpedance(wireRadius, frequency, temperature);
+  const proximity = new Map<number, number>();
+  for (const { wires } of columns)
+    if (!proximity.has(wires))
+      proximity.set(wires, proximityResistance(wireRadius, pitch, wires, frequency, temperature));
+  return {
+    inductance: external + internal.inductance * wireLength,
+    resistance: columns.reduce(
+      (sum, { length, wires }) => sum + length * proximity.get(wires)!,
+      internal.resistance * wireLength
+    )
+  };
+};
+
+export const dcResistanceOf = ({ winding }: LoopModel, temperature: number): number =>
+  dcResistancePerMetre(winding.wireRadius, temperature) * winding.wireLength;
+
+/** At the loop's own ends, F. */
+export const capacitanceOf = (model: LoopModel, loop: Loop, pavementPermittivity: number): number =>
+  windingCapacitance(
+    {
+      conductorRadius: model.wire.conductorDiameter / 2,
+      insulatedRadius: model.wire.insulatedDiameter / 2,
+      insulationPermittivity: model.wire.insulationPermittivity,
+      slotWidth: loop.slot.width,
+      slotDepth: loop.slot.depth,
+      fillPermittivity: loop.slot.relativePermittivity,
+      pavementPermittivity
+    },
+    model.winding.wireLength,
+    loop.turns
+  );
+
+/** From the road surface down to the top of the uppermost wire, metres; negative if the wires stand out of the slot. */
+export const coverOf = (model: LoopModel): number =>
+  -Math.max(...model.winding.runs.flatMap((run) => run.heights)) - model.wire.insulatedDiameter / 2;

@@ -1,0 +1,62 @@
+/** Undo and redo by snapshots: sites are immutable and share what did not change, so a snapshot costs a pointer. */
+import type { Site } from '#plan/schema';
+import type { Ref } from './types';
+
+export interface Moment {
+  readonly site: Site;
+  readonly selection: readonly Ref[];
+}
+
+interface Entry {
+  readonly label: string;
+  readonly before: Moment;
+  readonly after: Moment;
+  readonly merge: string | undefined;
+}
+
+export interface History {
+  readonly past: readonly Entry[];
+  readonly future: readonly Entry[];
+}
+
+export const DEPTH = 200;
+
+export const NO_HISTORY: History = { past: [], future: [] };
+
+export function recorded(history: History, entry: Entry): History {
+  const last = history.past.at(-1);
+  const continues =
+    entry.merge !== undefined &&
+    history.future.length === 0 &&
+    last?.merge === entry.merge &&
+    last.after.site === entry.before.site;
+  const next = continues ? { ...entry, before: last.before } : entry;
+  const kept = continues ? history.past.slice(0, -1) : history.past;
+  return { past: [...kept, next].slice(-DEPTH), future: [] };
+}
+
+/** A step with the same merge key will not join what is on top now. */
+export function sealed(history: History): History {
+  const last = history.past.at(-1);
+  if (last?.merge === undefined) return history;
+  return { ...history, past: [...history.past.slice(0, -1), { ...last, merge: undefined }] };
+}
+
+export function undone(history: History): { history: History; moment: Moment } | null {
+  const last = history.past.at(-1);
+  if (last === undefined) return null;
+  const past = history.past.slice(0, -1);
+  return { history: { past, future: [...history.future, last] }, moment: last.before };
+}
+
+export function redone(history: History): { history: History; moment: Moment } | null {
+  const next = history.future.at(-1);
+  if (next === undefined) return null;
+  return {
+    history: { past: [...history.past, next], future: history.future.slice(0, -1) },
+    moment: next.after
+  };
+}
+
+export const undoLabel = (history: History): string | null => history.past.at(-1)?.label ?? null;
+export const redoLabel = (history: History): string | null => history.future.at(-1)?.label ?? null;

@@ -1,0 +1,104 @@
+/** What lies under a point or in a box, in plan coordinates. */
+import { contains, signedArea, sidesOf } from '#plan/geometry/polygons';
+import type { Lane, Loop, Mark, Point, Site } from '#plan/schema';
+import { outlineOf } from '#plan/shapes/index';
+import { boxHolds, type Box } from './geometry/box';
+import { laneOutline, leftEdge, rightEdge } from './geometry/lanes';
+import { distanceToSegments, segmentsOf, segmentTouchesBox } from './geometry/lines';
+import { allRefs } from './selection';
+import { bodyOf, pointsOf } from './things';
+import type { Ref } from './types';
+
+export interface Pick {
+  readonly ref: Ref;
+  /** A lane touched on its surface, not on a line: a press there may also be the start of a box. */
+  readonly surface: boolean;
+}
+
+interface Candidate extends Pick {
+  /** Smaller is nearer to what was meant. */
+  readonly score: number;
+}
+
+/** Lines under the pointer come before areas round it, and small areas before the larger ones about them. */
+const AREA = 1e6;
+
+function loopScore(loop: Loop, at: Point, reach: number): number | null {
+  const outline = outlineOf(loop.shape);
+  const away = distanceToSegments(sidesOf(outline), at);
+  if (away <= reach) return away;
+  return contains(outline, at) ? AREA + Math.abs(signedArea(outline)) : null;
+}
+
+function markScore(mark: Mark, at: Point, reach: number): number | null {
+  const [first] = mark.points;
+  const segments = mark.points.length === 1 && first ? [{ from: first, to: first }] : segmentsOf(mark.points);
+  const away = distanceToSegments(segments, at);
+  return away <= reach ? away : null;
+}
+
+function laneScore(lane: Lane, at: Point, reach: number): number | null {
+  const lines = [lane.centreline, leftEdge(lane), rightEdge(lane)].flatMap(segmentsOf);
+  const away = distanceToSegments(lines, at);
+  if (away <= reach) return away;
+  return contains(laneOutline(lane), at) ? AREA : null;
+}
+
+function candidates<T>(
+  things: readonly T[],
+  ref: (thing: T, index: number) => Ref,
+  score: (thing: T) => number | null
+): Candidate[] {
+  return things
+    .flatMap((thing, index) => {
+      const found = score(thing);
+      if (found === null) return [];
+      const made = ref(thing, index);
+      return [{ ref: made, score: found, surface: made.kind === 'lane' && found >= AREA }];
+    })
+    .sort((a, b) => a.score - b.score);
+}
+
+/** Everything under the point, uppermost first: vehicles, loops, marks, lanes. */
+export function pickAll(site: Site, at: Point, reach: number): Pick[] {
+  return [
+    ...candidates(
+      site.probes,
+      (_, index): Ref => ({ kind: 'probe', id: String(index) }),
+      (probe) => {
+        const body = bodyOf(site, probe);
+        return contains(body, at) || distanceToSegments(sidesOf(body), at) <= reach ? 0 : null;
+      }
+    ).reverse(),
+    ...candidates(
+      site.loops,
+      ({ id }): Ref => ({ kind: 'loop', id }),
+      (loop) => loopScore(loop, at, reach)
+    ),
+    ...candidates(
+      site.marks,
+      ({ id }): Ref => ({ kind: 'mark', id }),
+      (mark) => markScore(mark, at, reach)
+    ),
+    ...candidates(
+      site.lanes,
+      ({ id }): Ref => ({ kind: 'lane', id }),
+      (lane) => laneScore(lane, at, reach)
+    )
+  ];
+}
+
+export const pickAt = (site: Site, at: Point, reach: number): Pick | null =>
+  pickAll(site, at, reach)[0] ?? null;
+
+/** Things wholly inside the box or, with `touching`, also those that it only crosses. */
+export function pickInBox(site: Site, box: Box, touching: boolean): Ref[] {
+  return allRefs(site).filter((ref) => {
+    const points = pointsOf(site, ref);
+    if (points.length === 0) return false;
+    if (!touching) return points.every((point) => boxHolds(box, point));
+    if (points.some((point) => boxHolds(box, point))) return true;
+    const segments = ref.kind === 'mark' ? segmentsOf(points) : sidesOf(points);
+    return segments.some((segment) => segmentTouchesBox(segment, box));
+  });
+}

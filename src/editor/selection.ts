@@ -1,0 +1,56 @@
+import type { Site } from '#plan/schema';
+import type { Ref } from './types';
+
+export const sameRef = (a: Ref | null, b: Ref | null): boolean =>
+  a === b || (a !== null && b !== null && a.kind === b.kind && a.id === b.id);
+
+export const includesRef = (refs: readonly Ref[], ref: Ref): boolean => refs.some((each) => sameRef(each, ref));
+
+/** What shift-click does: adds the thing, or takes it out again. */
+export const toggled = (refs: readonly Ref[], ref: Ref): Ref[] =>
+  includesRef(refs, ref) ? refs.filter((each) => !sameRef(each, ref)) : [...refs, ref];
+
+export const united = (refs: readonly Ref[], more: readonly Ref[]): Ref[] => [
+  ...refs,
+  ...more.filter((ref) => !includesRef(refs, ref))
+];
+
+export const sameSelection = (a: readonly Ref[], b: readonly Ref[]): boolean =>
+  a === b || (a.length === b.length && a.every((ref, index) => sameRef(ref, b[index]!)));
+
+export const allRefs = (site: Site): Ref[] => [
+  ...site.lanes.map(({ id }): Ref => ({ kind: 'lane', id })),
+  ...site.marks.map(({ id }): Ref => ({ kind: 'mark', id })),
+  ...site.loops.map(({ id }): Ref => ({ kind: 'loop', id })),
+  ...site.probes.map((_, index): Ref => ({ kind: 'probe', id: String(index) }))
+];
+
+export function refExists(site: Site, { kind, id }: Ref): boolean {
+  switch (kind) {
+    case 'loop':
+      return site.loops.some((loop) => loop.id === id);
+    case 'lane':
+      return site.lanes.some((lane) => lane.id === id);
+    case 'mark':
+      return site.marks.some((mark) => mark.id === id);
+    case 'probe':
+      return site.probes[Number(id)] !== undefined;
+  }
+}
+
+/** The selection without what is no longer there; the same array if all of it is. */
+export function stillThere(site: Site, refs: readonly Ref[]): readonly Ref[] {
+  const kept = refs.filter((ref) => refExists(site, ref));
+  return kept.length === refs.length ? refs : kept;
+}
+
+const NOUNS = { loop: 'loop', lane: 'lane', mark: 'mark', probe: 'vehicle' } as const;
+
+/** "loop", "3 loops", "5 things": for the names of steps. */
+export function describeRefs(refs: readonly Ref[]): string {
+  const kinds = new Set(refs.map((ref) => ref.kind));
+  const [kind] = kinds;
+  if (kind === undefined) return 'nothing';
+  if (kinds.size > 1) return `${refs.length} things`;
+  return refs.length === 1 ? NOUNS[kind] : `${refs.length} ${NOUNS[kind]}s`;
+}

@@ -1,0 +1,75 @@
+/** Where the things of a plan lie, for picking, boxes and handles. */
+import { add, rotate } from '#plan/geometry/points';
+import { vehicleOf } from '#plan/catalogue/vehicles';
+import type { Lane, Loop, Mark, Point, Probe, Site } from '#plan/schema';
+import { centreOf, outlineOf } from '#plan/shapes/index';
+import { boxAround, boxCentre, type Box } from './geometry/box';
+import { laneOutline } from './geometry/lanes';
+import type { Ref } from './types';
+
+export const loopOf = (site: Site, id: string): Loop | undefined => site.loops.find((loop) => loop.id === id);
+export const laneOf = (site: Site, id: string): Lane | undefined => site.lanes.find((lane) => lane.id === id);
+export const markOf = (site: Site, id: string): Mark | undefined => site.marks.find((mark) => mark.id === id);
+export const probeOf = (site: Site, id: string): Probe | undefined => site.probes[Number(id)];
+
+/** From the vehicle's own frame (x to its right, y ahead) to the plan. */
+export const onPlan = (probe: Probe, local: Point): Point =>
+  add(probe.at, rotate(local, probe.heading - 90));
+
+/** Corners of the vehicle's body from rear left, clockwise. */
+export function bodyOf(site: Site, probe: Probe): Point[] {
+  const vehicle = vehicleOf(probe.vehicle, site);
+  const x = (vehicle?.bodyWidth ?? 0) / 2;
+  const y = (vehicle?.bodyLength ?? 0) / 2;
+  const corners: Point[] = [[-x, -y], [-x, y], [x, y], [x, -y]]; // prettier-ignore
+  return corners.map((corner) => onPlan(probe, corner));
+}
+
+/** Outline of an area or points of a line; empty for a thing that is not there. */
+export function pointsOf(site: Site, { kind, id }: Ref): readonly Point[] {
+  switch (kind) {
+    case 'loop': {
+      const loop = loopOf(site, id);
+      return loop ? outlineOf(loop.shape) : [];
+    }
+    case 'lane': {
+      const lane = laneOf(site, id);
+      return lane ? laneOutline(lane) : [];
+    }
+    case 'mark':
+      return markOf(site, id)?.points ?? [];
+    case 'probe': {
+      const probe = probeOf(site, id);
+      return probe ? bodyOf(site, probe) : [];
+    }
+  }
+}
+
+export const boxOf = (site: Site, refs: readonly Ref[]): Box | null =>
+  boxAround(refs.flatMap((ref) => pointsOf(site, ref)));
+
+/** What a rotation turns about: a thing's own centre, or the middle of several things. */
+export function pivotOf(site: Site, refs: readonly Ref[]): Point | null {
+  const [ref] = refs;
+  if (refs.length === 1 && ref) {
+    if (ref.kind === 'probe') return probeOf(site, ref.id)?.at ?? null;
+    const loop = ref.kind === 'loop' ? loopOf(site, ref.id) : undefined;
+    if (loop) return centreOf(loop.shape);
+  }
+  const box = boxOf(site, refs);
+  return box && boxCentre(box);
+}
+
+/** What the user calls it. */
+export function nameOf(site: Site, { kind, id }: Ref): string {
+  switch (kind) {
+    case 'loop':
+      return loopOf(site, id)?.name || id;
+    case 'lane':
+      return laneOf(site, id)?.name || id;
+    case 'mark':
+      return (markOf(site, id)?.kind ?? id).replace('-', ' ');
+    case 'probe':
+      return vehicleOf(probeOf(site, id)?.vehicle ?? '', site)?.name ?? 'vehicle';
+  }
+}

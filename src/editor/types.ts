@@ -1,0 +1,155 @@
+/** The editor's vocabulary: what a hand can point at, do and see. No DOM; canvas and ui translate events into these. */
+import type { Point, Site } from '#plan/schema';
+
+/** One thing on the plan. A probe has no id in the document, so its `id` is its index as text. */
+export interface Ref {
+  readonly kind: 'loop' | 'lane' | 'mark' | 'probe';
+  readonly id: string;
+}
+
+export type ToolName =
+  | 'select'
+  | 'pan'
+  | 'rectangle'
+  | 'quadrupole'
+  | 'diagonal'
+  | 'circle'
+  | 'polygon'
+  | 'lane'
+  | 'stop-line'
+  | 'vehicle'
+  | 'measure';
+
+export interface Viewport {
+  /** Plan point at the middle of the screen, metres. */
+  readonly centre: Point;
+  /** Screen pixels per metre. */
+  readonly scale: number;
+  /** Size of the drawing surface, pixels. */
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface Modifiers {
+  readonly shift: boolean;
+  readonly alt: boolean;
+  readonly control: boolean;
+}
+
+/** Pointer events in screen pixels from the surface's upper left corner. */
+export type PointerInput = Modifiers & {
+  readonly type: 'down' | 'move' | 'up' | 'cancel' | 'double';
+  readonly x: number;
+  readonly y: number;
+  readonly button: 0 | 1 | 2;
+  readonly pointer: 'mouse' | 'pen' | 'touch';
+};
+
+/** What the gesture in hand shows on top of the plan; never part of the document. */
+export interface Overlay {
+  /** Box selection in plan coordinates; `touching` boxes take what they cross. */
+  readonly box: { readonly from: Point; readonly to: Point; readonly touching: boolean } | null;
+  /** Lines of help: snap guides, the tape, the edge being drawn. */
+  readonly guides: readonly { readonly from: Point; readonly to: Point; readonly label: string }[];
+  /** Short text beside the pointer: the size while drawing, the angle while turning, what it snapped to. */
+  readonly label: { readonly at: Point; readonly text: string } | null;
+  /** Thing under the pointer. */
+  readonly hover: Ref | null;
+  readonly cursor: string;
+}
+
+export interface SnapSettings {
+  readonly grid: boolean;
+  readonly objects: boolean;
+  readonly showGrid: boolean;
+  /** Metres. */
+  readonly gridStep: number;
+}
+
+export interface EditorState {
+  /** The document as committed. */
+  readonly site: Site;
+  /** The document as the gesture in hand would leave it, or null. */
+  readonly draft: Site | null;
+  readonly selection: readonly Ref[];
+  readonly tool: ToolName;
+  readonly viewport: Viewport;
+  readonly overlay: Overlay;
+  readonly snap: SnapSettings;
+  /** Names of the steps that undo and redo would take back or repeat. */
+  readonly undoLabel: string | null;
+  readonly redoLabel: string | null;
+  /** Counts changes of the document since it was opened, undo and redo included; storage watches it. */
+  readonly revision: number;
+  /** The vehicle that the vehicle tool places. */
+  readonly vehicle: string;
+}
+
+/** A named step: the menu says "Undo <label>". */
+export interface Step {
+  readonly label: string;
+  readonly site: Site;
+  readonly selection?: readonly Ref[];
+  /** Steps in a row with the same key become one step: a held arrow key is undone at once. */
+  readonly merge?: string;
+}
+
+/** A key press: `key` as the browser names it ("z", "ArrowLeft"); `control` is Command on a Mac. */
+export type KeyInput = Modifiers & { readonly key: string };
+
+/** Things on their way to a paste, with the wiring among the loops. */
+export interface Fragment {
+  readonly site: Site;
+  readonly refs: readonly Ref[];
+}
+
+/** What commands remember from one run to the next; private to the tab, never undone. */
+export interface Scratch {
+  clipboard: Fragment | null;
+  /** How often the clipboard was pasted beside its origin. */
+  pastes: number;
+  /** The last copies and what they were copied from, so that duplicating again repeats the distance. */
+  copied: { readonly from: readonly Ref[]; readonly to: readonly Ref[] } | null;
+  /** Where the pointer was last seen over the plan. */
+  pointer: Point | null;
+}
+
+export interface Editor {
+  readonly state: EditorState;
+  subscribe(listener: (state: EditorState) => void): () => void;
+  /** Replaces the document and clears history and selection. */
+  open(site: Site): void;
+  /** Commits one step, undoable. Does nothing if the site is the same object. */
+  commit(step: Step): void;
+  undo(): void;
+  redo(): void;
+  select(refs: readonly Ref[]): void;
+  setTool(tool: ToolName): void;
+  setViewport(viewport: Viewport): void;
+  setSnap(snap: SnapSettings): void;
+  setVehicle(vehicle: string): void;
+  /** Offers a key to the gesture in hand, then to the commands; false if neither wants it. */
+  key(input: KeyInput): boolean;
+  pointer(input: PointerInput): void;
+  /** Zooms about a screen point; factor > 1 comes closer. */
+  zoom(factor: number, x: number, y: number): void;
+  /** Moves the view by screen pixels. */
+  pan(dx: number, dy: number): void;
+  /** Shows everything, or the selection. */
+  fit(what: 'all' | 'selection'): void;
+  /** Escape: drops the gesture, else the tool, else the selection. */
+  cancel(): void;
+  /** Runs a command of `commands/`; false if it does not apply now. */
+  run(command: string): boolean;
+  readonly scratch: Scratch;
+}
+
+/** One verb: the menu, the key and the palette all read this object. */
+export interface Command {
+  readonly id: string;
+  readonly label: string;
+  /** Keys as "Control+Z", "Shift+ArrowLeft", "Delete"; Control stands for Command on a Mac. */
+  readonly keys: readonly string[];
+  readonly applies: (state: EditorState) => boolean;
+  readonly run: (editor: Editor) => void;
+}

@@ -1,0 +1,141 @@
+/**
+ * Flux per ampere of a loop through every unknown of a vehicle that stands over it.
+ *
+ * Plates: ∬ ψ·Bz with the field of finite straight wires (Biot–Savart, closed form). Rings: ∮ A·dl. A column of wires
+ * counts at its mean height: they lie within millimetres of one another, the vehicle is decimetres away. A round loop is
+ * a polygon of equal area with SIDES sides here: its moments agree up to order SIDES.
+ */
+import { MU0 } from '../constants';
+import { meanHeight, type Run, type Winding } from '../inductance/winding';
+import { forwardSubstitute } from '../numeric/cholesky';
+import type { Body } from './body';
+
+/** Where a vehicle stands: its origin on the plan, and the direction of its nose in degrees, 90 = along +y. */
+export interface Placement {
+  readonly x: number;
+  readonly y: number;
+  readonly heading: number;
+}
+
+/** Straight wires in the plan: x, y, ux, uy, length, height, number of wires, one after the other. */
+export type Filaments = Float64Array;
+const STRIDE = 7;
+const SIDES = 40;
+
+const polygonOf = (run: Extract<Run, { kind: 'round' }>): number[] => {
+  const step = (2 * Math.PI) / SIDES;
+  const radius = run.radius * Math.sqrt(step / Math.sin(step));
+  const length = 2 * radius * Math.sin(step / 2);
+  return Array.from({ length: SIDES }, (_, k) => {
+    const direction = step * (k + 0.5) + Math.PI / 2;
+    return [
+      run.x + radius * Math.cos(step * k),
+      run.y + radius * Math.sin(step * k),
+      Math.cos(direction),
+      Math.sin(direction),
+      length,
+      meanHeight(run),
+      run.heights.length
+    ];
+  }).flat();
+};
+
+export const filamentsOf = (winding: Winding): Filaments =>
+  Float64Array.from(
+    winding.runs.flatMap((run) =>
+      run.kind === 'round'
+        ? polygonOf(run)
+        : [run.x, run.y, run.ux, run.uy, run.length, meanHeight(run), run.heights.length]
+    )
+  );
+
+/** The filaments as seen from the vehicle: its frame has x to the right and y ahead. */
+const inVehicleFrame = (filaments: Filaments, { x, y, heading }: Placement): Filaments => {
+  const turn = ((heading - 90) * Math.PI) / 180;
+  const cosine = Math.cos(turn);
+  const sine = Math.sin(turn);
+  const turned = filaments.slice();
+  for (let at = 0; at < turned.length; at += STRIDE) {
+    const px = filaments[at]! - x;
+    const py = filaments[at + 1]! - y;
+    const ux = filaments[at + 2]!;
+    const uy = filaments[at + 3]!;
+    turned[at] = px * cosine + py * sine;
+    turned[at + 1] = py * cosine - px * sine;
+    turned[at + 2] = ux * cosine + uy * sine;
+    turned[at + 3] = uy * cosine - ux * sine;
+  }
+  return turned;
+};
+
+/** Bz over µ0/4π, per ampere, at (x, y, z). */
+const verticalField = (filaments: Filaments, x: number, y: number, z: number): number => {
+  let sum = 0;
+  for (let at = 0; at < filaments.length; at += STRIDE) {
+    const px = x - filaments[at]!;
+    const py = y - filaments[at + 1]!;
+    const ux = filaments[at + 2]!;
+    const uy = filaments[at + 3]!;
+    const dz = z - filaments[at + 5]!;
+    const along = px * ux + py * uy;
+    const beside = ux * py - uy * px;
+    const square = beside * beside + dz * dz;
+    const rest = filaments[at + 4]! - along;
+    const ends = along / Math.sqrt(along * along + square) + rest / Math.sqrt(rest * rest + square);
+    sum += (filaments[at + 6]! * beside * ends) / square;
+  }
+  return sum;
+};
+
+/** A·d over µ0/4π, per ampere, for a step (dx, dy) at (x, y, z): horizontal wires have no vertical potential. */
+const potentialAlong = (
+  filaments: Filaments,
+  x: number,
+  y: number,
+  z: number,
+  dx: number,
+  dy: number
+): number => {
+  let sum = 0;
+  for (let at = 0; at < filaments.length; at += STRIDE) {
+    const px = x - filaments[at]!;
+    const py = y - filaments[at + 1]!;
+    const ux = filaments[at + 2]!;
+    const uy = filaments[at + 3]!;
+    const dz = z - filaments[at + 5]!;
+    const along = px * ux + py * uy;
+    const beside = ux * py - uy * px;
+    const w = Math.sqrt(beside * beside + dz * dz);
+    const potential = Math.asinh(along / w) + Math.asinh((filaments[at + 4]! - along) / w);
+    sum += filaments[at + 6]! * potential * (ux * dx + uy * dy);
+  }
+  return sum;
+};
+
+/** φ, webers per ampere, in the order of the body's unknowns. */
+export const fluxThrough = (body: Body, filaments: Filaments, placement: Placement): Float64Array => {
+  const local = inVehicleFrame(filaments, placement);
+  const flux = new Float64Array(body.size);
+  let first = 0;
+  for (const { plate, pointX, pointY, pointIndex, pointWeight, unknowns } of body.plates) {
+    for (let point = 0; point < pointX.length; point++) {
+      const field = (MU0 / (4 * Math.PI)) * verticalField(local, pointX[point]!, pointY[point]!, plate.height);
+      for (let k = 4 * point; k < 4 * point + 4; k++) {
+        const index = pointIndex[k]!;
+        if (index >= 0) flux[first + index]! += pointWeight[k]! * field;
+      }
+    }
+    first += unknowns;
+  }
+  body.rings.forEach((ring, i) => {
+    let sum = 0;
+    for (let k = 0; k < ring.x.length; k++)
+      sum += potentialAlong(local, ring.x[k]!, ring.y[k]!, ring.z[k]!, ring.dx[k]!, ring.dy[k]!);
+    flux[first + i] = (MU0 / (4 * Math.PI)) * sum;
+  });
+  return flux;
+};
+
+/** y = L⁻¹φ; ΔL of two loops is minus the dot product of theirs (henries). */
+export const reducedFlux = (body: Body, filaments: Filaments, placement: Placement): Float64Array =>
+  forwardSubstitute(body.factor, fluxThrough(body, filaments, placement));

@@ -1,0 +1,47 @@
+/** What a catalogue entry holds. SI; every entry says where its numbers come from. */
+import { z } from 'zod';
+import { cable, vehicle } from '../schema';
+
+const id = z.string().regex(/^[a-z][a-z0-9.-]*$/);
+const positive = z.number().positive();
+const source = z.string().min(20);
+
+const wireEntry = z.strictObject({
+  id,
+  name: z.string().min(1),
+  conductorDiameter: positive,
+  insulatedDiameter: positive,
+  insulationPermittivity: z.number().min(1).max(10),
+  source
+});
+
+/**
+ * `resistancePerMetre_ohm` is the direct-current value of both conductors at 20 °C; `conductorDiameter` and `spacing`
+ * (between the two wires' axes) let the solver find skin and proximity effect at its own frequency and temperature.
+ * `inductancePerMetre_H` is the total at 50 kHz. A user's own cable has neither diameter nor spacing: there the
+ * resistance already is the one at the operating frequency.
+ */
+const cableEntry = cable.extend({ conductorDiameter: positive, spacing: positive, source });
+
+const vehicleEntry = vehicle.extend({
+  /** Outline for drawing, centred on the vehicle's own origin. */
+  bodyWidth: positive,
+  bodyLength: positive,
+  /** Keeps to the lane's middle, or may ride anywhere across it. */
+  paths: z.enum(['lane', 'anywhere']),
+  source
+});
+
+const pavementEntry = z.strictObject({
+  id,
+  name: z.string().min(1),
+  relativePermittivity: positive,
+  /** Dry to wet. */
+  range: z.tuple([positive, positive]),
+  source
+});
+
+export const wireEntries = z.array(wireEntry);
+export const cableEntries = z.array(cableEntry);
+export const vehicleEntries = z.array(vehicleEntry);
+export const pavementEntries = z.array(pavementEntry);

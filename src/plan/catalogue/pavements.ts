@@ -1,0 +1,17 @@
+import { pavementEntries } from './entries';
+import data from './pavements.json';
+
+export interface Pavement {
+  readonly id: string;
+  readonly name: string;
+  readonly relativePermittivity: number;
+  /** Dry to wet. */
+  readonly range: readonly [number, number];
+  readonly source: string;
+}
+
+export const pavements: readonly Pavement[] = pavementEntries.parse(data);
+
+/** Undefined for a material that the user named. */
+export const pavementOf = (material: string): Pavement | undefined =>
+  pavements.find((pavement) => pavement.id === material);

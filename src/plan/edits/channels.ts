@@ -1,0 +1,55 @@
+/** Where a new circuit is connected. */
+import { COUNTS } from '../bounds';
+import type { Channel, Site, Unit } from '../schema';
+import { freeId } from './list';
+
+/** ΔL/L at which a new channel calls: 0.1 %. */
+const TRIP_THRESHOLD = 0.001;
+
+/** A unit with four frequency settings that scans two channels in turn. */
+const newUnit = (site: Site): Unit => ({
+  id: freeId(site.units, 'U'),
+  name: `Unit ${site.units.length + 1}`,
+  channels: 2,
+  scansInTurn: true,
+  measuringTime_s: 0.005,
+  settings_F: [2.2e-7, 1.5e-7, 1.0e-7, 6.8e-8],
+  inductanceRange_H: [2e-5, 2e-3]
+});
+
+function freeNumber(site: Site, unit: Unit): number | null {
+  const taken = new Set(
+    site.circuits.filter(({ channel }) => channel?.unit === unit.id).map(({ channel }) => channel?.number)
+  );
+  for (let number = 1; number <= unit.channels; number++) if (!taken.has(number)) return number;
+  return null;
+}
+
+/** The setting that fewest channels of the site use, so that new neighbours start on different frequencies. */
+function quietSetting(site: Site, unit: Unit): number {
+  const uses = unit.settings_F.map(
+    (_, index) => site.circuits.filter(({ channel }) => channel?.frequencySetting === index + 1).length
+  );
+  return uses.indexOf(Math.min(...uses)) + 1;
+}
+
+const channelOn = (site: Site, unit: Unit, number: number): Channel => ({
+  unit: unit.id,
+  number,
+  frequencySetting: quietSetting(site, unit),
+  frequency_Hz: null,
+  tripThreshold: TRIP_THRESHOLD,
+  releaseRatio: 0.6,
+  output: { mode: 'presence', delay_s: 0, extension_s: 0, longestPresence_s: null }
+});
+
+/** The first free channel, on a new unit if all are taken; no channel when the site holds no more units. */
+export function withFreeChannel(site: Site): { readonly site: Site; readonly channel: Channel | null } {
+  for (const unit of site.units) {
+    const number = freeNumber(site, unit);
+    if (number !== null) return { site, channel: channelOn(site, unit, number) };
+  }
+  if (site.units.length >= COUNTS.units) return { site, channel: null };
+  const unit = newUnit(site);
+  return { site: { ...site, units: [...site.units, unit] }, channel: channelOn(site, unit, 1) };
+}

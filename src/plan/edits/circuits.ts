@@ -1,0 +1,100 @@
+/** How loops are wired to channels. Every change that a document may not hold leaves the site as it is. */
+import { COUNTS } from '../bounds';
+import { cableOf } from '../catalogue/cables';
+import { vehicleOf } from '../catalogue/vehicles';
+import { circuit as circuitSchema, type Channel, type Circuit, type Site } from '../schema';
+import { withFreeChannel } from './channels';
+import { mapped, patched, withList, type Patch } from './list';
+import { addCircuitFor } from './new-loop';
+
+function isSound(site: Site, circuit: Circuit): boolean {
+  if (!circuitSchema.safeParse(circuit).success || !cableOf(circuit.leadIn.cable, site)) return false;
+  if (!circuit.detect.every((vehicle) => vehicleOf(vehicle, site))) return false;
+  return circuit.channel === null || isSoundChannel(site, circuit.channel);
+}
+
+/** The unit exists and has such a channel and such a setting. */
+function isSoundChannel(site: Site, { unit: id, number, frequencySetting }: Channel): boolean {
+  const unit = site.units.find((each) => each.id === id);
+  return unit !== undefined && number <= unit.channels && frequencySetting <= unit.settings_F.length;
+}
+
+function change(site: Site, id: string, next: (circuit: Circuit) => Circuit): Site {
+  const circuits = mapped(site.circuits, (circuit) => {
+    if (circuit.id !== id) return circuit;
+    const result = next(circuit);
+    return result === circuit || isSound(site, result) ? result : circuit;
+  });
+  return withList(site, 'circuits', circuits);
+}
+
+export const updateCircuit = (
+  site: Site,
+  id: string,
+  patch: Patch<Pick<Circuit, 'name' | 'leadIn' | 'detect'>>
+): Site => change(site, id, (circuit) => patched<Circuit>(circuit, patch));
+
+/**
+ * Settings of the circuit's channel; a circuit without one stays without. A circuit that is connected where the change
+ * leads gives way to the place that becomes free.
+ */
+export function updateChannel(site: Site, id: string, patch: Patch<Channel>): Site {
+  const old = site.circuits.find((circuit) => circuit.id === id)?.channel;
+  if (!old) return site;
+  const channel = patched(old, patch);
+  const next = change(site, id, (circuit) => patched<Circuit>(circuit, { channel }));
+  const moved = next !== site && (channel.unit !== old.unit || channel.number !== old.number);
+  const inTheWay = moved ? site.circuits.find((other) => other.id !== id && isAt(other, channel)) : undefined;
+  if (!inTheWay?.channel) return next;
+  const place = { ...inTheWay.channel, unit: old.unit, number: old.number };
+  const swapped = change(next, inTheWay.id, (circuit) => ({ ...circuit, channel: place }));
+  return swapped === next ? site : swapped;
+}
+
+const isAt = (circuit: Circuit, { unit, number }: Channel): boolean =>
+  circuit.channel?.unit === unit && circuit.channel.number === number;
+
+/** Connects the circuit to the first free channel, or takes it off its channel. */
+export function connectCircuit(site: Site, id: string, connected: boolean): Site {
+  const circuit = site.circuits.find((each) => each.id === id);
+  if (!circuit || (circuit.channel !== null) === connected) return site;
+  if (!connected) return change(site, id, (each) => ({ ...each, channel: null }));
+  const { site: wired, channel } = withFreeChannel(site);
+  return channel === null ? site : change(wired, id, (each) => ({ ...each, channel }));
+}
+
+/** Turns the sense of winding of one loop. */
+export const setReversed = (site: Site, id: string, loop: string, reversed: boolean): Site =>
+  change(site, id, (circuit) => {
+    const strings = mapped(circuit.strings, (string) =>
+      mapped(string, (entry) => (entry.loop === loop ? patched(entry, { reversed }) : entry))
+    );
+    return withList(circuit, 'strings', strings);
+  });
+
+/** Puts all loops of the circuits into one series string on the first of them; the others and their readings go. */
+export function joinInSeries(site: Site, ids: readonly string[]): Site {
+  const joined = site.circuits.filter(({ id }) => ids.includes(id));
+  const [first] = joined;
+  const string = joined.flatMap(({ strings }) => strings.flat());
+  if (!first || joined.length < 2 || string.length > COUNTS.loopsPerCircuit) return site;
+  const gone = new Set(joined.slice(1).map(({ id }) => id));
+  return {
+    ...site,
+    circuits: site.circuits
+      .filter(({ id }) => !gone.has(id))
+      .map((circuit) => (circuit === first ? { ...first, strings: [string] } : circuit)),
+    readings: site.readings.filter(({ circuit }) => circuit === undefined || !gone.has(circuit))
+  };
+}
+
+/** Gives every loop but the first a circuit of its own. */
+export function splitCircuit(site: Site, id: string): Site {
+  const circuit = site.circuits.find((each) => each.id === id);
+  const [first, ...rest] = circuit?.strings.flat() ?? [];
+  if (!first || rest.length === 0 || site.circuits.length + rest.length > COUNTS.circuits) return site;
+  const reduced = change(site, id, (each) => ({ ...each, strings: [[first]] }));
+  return rest.reduce((result, { loop }) => addCircuitFor(result, loop, loopName(site, loop)), reduced);
+}
+
+const loopName = (site: Site, id: string): string => site.loops.find((loop) => loop.id === id)?.name || id;

@@ -1,0 +1,28 @@
+/** Dragging one point of a thing. A result that the document may not hold leaves the site as it is. */
+import type { Point, Site } from '../schema';
+import { definitionOf } from '../shapes/index';
+import { clampPoint } from './limits';
+import { updateLane } from './lanes';
+import { setShape } from './loops';
+import { updateMark } from './marks';
+import { tidyPoint, tidyShape } from './tidy';
+
+export function dragLoopHandle(site: Site, id: string, handle: string, to: Point, fromCentre = false): Site {
+  const loop = site.loops.find((each) => each.id === id);
+  if (!loop) return site;
+  const dragged = definitionOf(loop.shape).dragHandle(loop.shape, handle, clampPoint(to), fromCentre);
+  return setShape(site, id, tidyShape(dragged));
+}
+
+const withPoint = (points: readonly Point[], index: number, to: Point): readonly Point[] =>
+  points.map((point, at) => (at === index ? tidyPoint(clampPoint(to)) : point));
+
+export function moveLanePoint(site: Site, id: string, index: number, to: Point): Site {
+  const lane = site.lanes.find((each) => each.id === id);
+  return lane ? updateLane(site, id, { centreline: withPoint(lane.centreline, index, to) }) : site;
+}
+
+export function moveMarkPoint(site: Site, id: string, index: number, to: Point): Site {
+  const mark = site.marks.find((each) => each.id === id);
+  return mark ? updateMark(site, id, { points: withPoint(mark.points, index, to) }) : site;
+}

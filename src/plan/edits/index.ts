@@ -1,0 +1,20 @@
+/**
+ * Every change that a hand can make to the document, as a pure function from site to site.
+ *
+ * They are total: what the document may not hold (a side out of bounds, an unknown wire, a taken channel, an outline that
+ * crosses itself) leaves the site as it is, the same object. What did not change is shared, never copied.
+ */
+export * from './circuits';
+export * from './copies';
+export * from './handles';
+export * from './lanes';
+export * from './loops';
+export * from './marks';
+export * from './new-loop';
+export * from './probes';
+export * from './remove';
+export * from './rename';
+export * from './site-fields';
+export type { Thing } from './thing';
+export * from './transform';
+export * from './units';

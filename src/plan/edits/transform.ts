@@ -1,0 +1,84 @@
+/** Moving and turning things: the whole group goes, or goes as far as the coordinates allow. */
+import { normalAngle, rotate } from '../geometry/points';
+import type { Point, Shape, Site } from '../schema';
+import { moveShape, rotateShape } from '../shapes/index';
+import { clampShift, isInBounds } from './limits';
+import { mapped, withList } from './list';
+import { isSoundLoop } from './loops';
+import { idsOf, type Thing } from './thing';
+import { tidyAngle, tidyPoint, tidyShape } from './tidy';
+
+const pointsOfShape = (shape: Shape): readonly Point[] =>
+  shape.kind === 'polygon' ? shape.points : [shape.centre];
+
+/** The coordinates that the document holds for these things. */
+export function anchorsOf(site: Site, things: readonly Thing[]): Point[] {
+  const loops = idsOf(things, 'loop');
+  const lanes = idsOf(things, 'lane');
+  const marks = idsOf(things, 'mark');
+  const probes = idsOf(things, 'probe');
+  return [
+    ...site.loops.filter(({ id }) => loops.has(id)).flatMap(({ shape }) => pointsOfShape(shape)),
+    ...site.lanes.filter(({ id }) => lanes.has(id)).flatMap(({ centreline }) => centreline),
+    ...site.marks.filter(({ id }) => marks.has(id)).flatMap(({ points }) => points),
+    ...site.probes.filter((_, index) => probes.has(String(index))).map(({ at }) => at)
+  ];
+}
+
+interface Change {
+  shape(shape: Shape): Shape;
+  point(point: Point): Point;
+  heading(heading: number): number;
+}
+
+function changed(site: Site, things: readonly Thing[], change: Change): Site {
+  const loopIds = idsOf(things, 'loop');
+  const laneIds = idsOf(things, 'lane');
+  const markIds = idsOf(things, 'mark');
+  const probeIds = idsOf(things, 'probe');
+  const point = (at: Point): Point => tidyPoint(change.point(at));
+  const loops = mapped(site.loops, (loop) =>
+    loopIds.has(loop.id) ? { ...loop, shape: tidyShape(change.shape(loop.shape)) } : loop
+  );
+  const lanes = mapped(site.lanes, (lane) =>
+    laneIds.has(lane.id) ? { ...lane, centreline: lane.centreline.map(point) } : lane
+  );
+  const marks = mapped(site.marks, (mark) =>
+    markIds.has(mark.id) ? { ...mark, points: mark.points.map(point) } : mark
+  );
+  const probes = mapped(site.probes, (probe, index) =>
+    probeIds.has(String(index))
+      ? { ...probe, at: point(probe.at), heading: tidyAngle(change.heading(probe.heading)) }
+      : probe
+  );
+  const next = { ...site, loops, lanes, marks, probes };
+  // Rounding can close a gap that was open by less than it: then the step is not taken.
+  const sound = loops.every((loop, index) => loop === site.loops[index] || isSoundLoop(loop));
+  return sound && isInBounds(anchorsOf(next, things)) ? shared(site, next) : site;
+}
+
+const shared = (site: Site, next: Site): Site =>
+  (['loops', 'lanes', 'marks', 'probes'] as const).reduce<Site>(
+    (result, key) => withList(result, key, next[key]),
+    site
+  );
+
+export function moveThings(site: Site, things: readonly Thing[], by: Point): Site {
+  const [x, y] = clampShift(anchorsOf(site, things), by);
+  if (x === 0 && y === 0) return site;
+  return changed(site, things, {
+    shape: (shape) => moveShape(shape, [x, y]),
+    point: (at) => [at[0] + x, at[1] + y],
+    heading: (heading) => heading
+  });
+}
+
+/** Counter-clockwise about the pivot; refused when a coordinate would leave the bounds. */
+export function rotateThings(site: Site, things: readonly Thing[], degrees: number, pivot: Point): Site {
+  if (!Number.isFinite(degrees) || degrees % 360 === 0) return site;
+  return changed(site, things, {
+    shape: (shape) => rotateShape(shape, degrees, pivot),
+    point: (at) => rotate(at, degrees, pivot),
+    heading: (heading) => normalAngle(heading + degrees)
+  });
+}

@@ -1,0 +1,76 @@
+/** Drawings and parts that are well formed field by field and still impossible. */
+import { distance } from '../geometry/points';
+import { crossingSides, signedArea } from '../geometry/polygons';
+import type { Point } from '../schema';
+import { problemOf } from '../shapes/index';
+import type { Lists } from './lists';
+import { type Problem, problem } from './problem';
+
+/** Shorter than this a lane is a point: metres. */
+const SHORTEST_LANE = 0.01;
+
+const runOf = (points: readonly Point[]): number =>
+  points.reduce((sum, point, index) => sum + (index === 0 ? 0 : distance(points[index - 1]!, point)), 0);
+
+const loops = (lists: Lists) =>
+  lists.loops.flatMap(({ index, value }) => {
+    const wrong = problemOf(value.shape);
+    return wrong ? [problem(['loops', index, 'shape', wrong.key], wrong.found, wrong.expected)] : [];
+  });
+
+const lanes = (lists: Lists) =>
+  lists.lanes.flatMap(({ index, value }) =>
+    runOf(value.centreline) < SHORTEST_LANE
+      ? [problem(['lanes', index, 'centreline'], 'a line without length', 'points that lie apart')]
+      : []
+  );
+
+function steel(lists: Lists): readonly Problem[] {
+  return lists.steel.flatMap(({ index, value: { outline } }) => {
+    const crossing = crossingSides(outline);
+    const path = ['steel', index, 'outline'];
+    if (crossing) {
+      const found = `side ${crossing[0] + 1} crossing or touching side ${crossing[1] + 1}`;
+      return [problem(path, found, 'an outline that neither crosses nor touches itself')];
+    }
+    const empty = Math.abs(signedArea(outline)) < 1e-4;
+    return empty ? [problem(path, 'an outline that encloses nothing', 'an area of at least 1 cm²')] : [];
+  });
+}
+
+function rings(lists: Lists): readonly Problem[] {
+  return lists.vehicles.flatMap(({ index, value }) =>
+    value.parts.flatMap((part, at) => {
+      if (part.kind !== 'ring') return [];
+      const path = ['vehicles', index, 'parts', at];
+      const found: Problem[] = [];
+      if (part.conductorRadius >= part.radius)
+        found.push(
+          problem(
+            [...path, 'conductorRadius'],
+            `${part.conductorRadius}`,
+            `less than the ring's radius, ${part.radius}`
+          )
+        );
+      if (Math.hypot(...part.axis) < 1e-9)
+        found.push(problem([...path, 'axis'], 'an axis without length', 'a direction'));
+      return found;
+    })
+  );
+}
+
+const units = (lists: Lists) =>
+  lists.units.flatMap(({ index, value: { inductanceRange_H: range } }) =>
+    range[0] < range[1]
+      ? []
+      : [
+          problem(
+            ['units', index, 'inductanceRange_H'],
+            `${range[0]} to ${range[1]}`,
+            'the smaller inductance first'
+          )
+        ]
+  );
+
+export const impossibilities = (lists: Lists): readonly Problem[] =>
+  [loops, lanes, steel, rings, units].flatMap((check) => check(lists));

@@ -1,0 +1,53 @@
+/** Why a file was refused, in words. Text taken from the file is shortened and loses its control characters first. */
+
+export interface Problem {
+  /** Where in the document, like `loops[2].turns`; empty when the file as a whole is meant. */
+  readonly path: string;
+  readonly found: string;
+  readonly expected: string;
+  /** One plain sentence with all three. */
+  readonly message: string;
+}
+
+export type Path = readonly PropertyKey[];
+
+const LONGEST_TEXT = 60;
+const LONGEST_PATH = 200;
+
+export function shorten(text: string, longest = LONGEST_TEXT): string {
+  // Cut first: the text may be megabytes long.
+  const clean = text.slice(0, longest * 2).replace(/[\p{C}\p{Zl}\p{Zp}]+/gu, ' ');
+  const characters = [...clean];
+  const whole = characters.length <= longest && text.length <= longest * 2;
+  return whole ? clean : `${characters.slice(0, longest).join('')}…`;
+}
+
+export const quoted = (text: string): string => `"${shorten(text)}"`;
+
+export function pathText(path: Path): string {
+  const parts = path.map((part, index) => {
+    if (typeof part === 'number') return `[${part}]`;
+    const key = String(part);
+    if (!/^[A-Za-z_$][\w$]*$/.test(key) || key.length > LONGEST_TEXT) return `[${quoted(key)}]`;
+    return index === 0 ? key : `.${key}`;
+  });
+  return shorten(parts.join(''), LONGEST_PATH);
+}
+
+export function problem(path: Path, found: string, expected: string): Problem {
+  const where = pathText(path);
+  const message = `${where === '' ? 'The file' : where}: found ${found}, expected ${expected}.`;
+  return { path: where, found, expected, message };
+}
+
+const entries = (count: number): string => `${count} ${count === 1 ? 'entry' : 'entries'}`;
+
+/** A value of the file in words. */
+export function inWords(value: unknown): string {
+  if (value === undefined) return 'nothing';
+  if (value === null) return 'null';
+  if (typeof value === 'string') return `${quoted(value)} (text)`;
+  if (typeof value === 'number') return Number.isFinite(value) ? String(value) : 'a number too large to hold';
+  if (typeof value === 'boolean') return String(value);
+  return Array.isArray(value) ? `a list of ${entries(value.length)}` : 'an object';
+}

@@ -1,0 +1,103 @@
+/** Ids that occur twice, and ids that name nothing. */
+import { builtInCables } from '../catalogue/cables';
+import { builtInVehicles } from '../catalogue/vehicles';
+import { wires } from '../catalogue/wires';
+import { type ListName, LIST_NAMES, type Lists, idsOf } from './lists';
+import { type Path, type Problem, inWords, problem, quoted } from './problem';
+
+export function duplicates(document: object): readonly Problem[] {
+  return LIST_NAMES.flatMap((name) =>
+    [...idsOf(document, name)].flatMap(([id, [first, ...later]]) =>
+      later.map((index) =>
+        problem(
+          [name, index, 'id'],
+          `${quoted(id)} a second time (first at ${name}[${first}])`,
+          'an id of its own'
+        )
+      )
+    )
+  );
+}
+
+export function danglingReferences(document: object, lists: Lists): readonly Problem[] {
+  const problems: Problem[] = [];
+  const known = (name: ListName, more: readonly { readonly id: string }[] = []) =>
+    new Set([...idsOf(document, name).keys(), ...more.map(({ id }) => id)]);
+  const vehicles = known('vehicles', builtInVehicles);
+  const cables = known('cables', builtInCables);
+  const wireIds = new Set(wires.map(({ id }) => id));
+  const circuits = known('circuits');
+  const need = (ids: ReadonlySet<string>, id: string | undefined, path: Path, expected: string) => {
+    if (id !== undefined && !ids.has(id)) problems.push(problem(path, inWords(id), expected));
+  };
+  const vehicle = 'the id of a vehicle in the file or the catalogue';
+
+  for (const { index, value } of lists.loops)
+    need(wireIds, value.wire, ['loops', index, 'wire'], `one of ${[...wireIds].map(quoted).join(', ')}`);
+  for (const { index, value } of lists.lanes)
+    need(vehicles, value.largestVehicle, ['lanes', index, 'largestVehicle'], vehicle);
+  for (const { index, value } of lists.probes)
+    need(vehicles, value.vehicle, ['probes', index, 'vehicle'], vehicle);
+  for (const { index, value } of lists.readings)
+    need(circuits, value.circuit, ['readings', index, 'circuit'], 'the id of a circuit in the file');
+  for (const { index, value } of lists.circuits) {
+    const path = ['circuits', index] as const;
+    const cable = 'the id of a cable in the file or the catalogue';
+    need(cables, value.leadIn.cable, [...path, 'leadIn', 'cable'], cable);
+    value.detect.forEach((id, at) => need(vehicles, id, [...path, 'detect', at], vehicle));
+  }
+  return [...problems, ...wiringProblems(document, lists), ...channelProblems(document, lists)];
+}
+
+/** Every loop of a circuit must exist and can be wired only once. */
+function wiringProblems(document: object, lists: Lists): readonly Problem[] {
+  const problems: Problem[] = [];
+  const loops = idsOf(document, 'loops');
+  const wired = new Map<string, string>();
+  for (const { index, value } of lists.circuits) {
+    value.strings.forEach((string, row) =>
+      string.forEach(({ loop }, column) => {
+        const path: Path = ['circuits', index, 'strings', row, column, 'loop'];
+        const earlier = wired.get(loop);
+        if (!loops.has(loop)) problems.push(problem(path, inWords(loop), 'the id of a loop in the file'));
+        else if (earlier !== undefined)
+          problems.push(
+            problem(
+              path,
+              `${quoted(loop)}, already wired in circuit ${quoted(earlier)}`,
+              'a loop that is wired only once'
+            )
+          );
+        else wired.set(loop, value.id);
+      })
+    );
+  }
+  return problems;
+}
+
+function channelProblems(document: object, lists: Lists): readonly Problem[] {
+  const problems: Problem[] = [];
+  const ids = idsOf(document, 'units');
+  const units = new Map(lists.units.map(({ value }) => [value.id, value]));
+  for (const { index, value } of lists.circuits) {
+    if (!value.channel) continue;
+    const { unit: id, number, frequencySetting } = value.channel;
+    const path = ['circuits', index, 'channel'] as const;
+    const unit = units.get(id);
+    if (!ids.has(id)) problems.push(problem([...path, 'unit'], inWords(id), 'the id of a unit in the file'));
+    if (!unit) continue;
+    if (number > unit.channels)
+      problems.push(
+        problem(
+          [...path, 'number'],
+          String(number),
+          `at most ${unit.channels}, the channels of unit ${quoted(id)}`
+        )
+      );
+    if (frequencySetting > unit.settings_F.length) {
+      const expected = `at most ${unit.settings_F.length}, the settings of unit ${quoted(id)}`;
+      problems.push(problem([...path, 'frequencySetting'], String(frequencySetting), expected));
+    }
+  }
+  return problems;
+}

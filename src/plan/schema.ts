@@ -1,0 +1,287 @@
+/**
+ * The site document, version 1: the only source of the document's types.
+ *
+ * SI throughout: metres, ohms, henries, farads, hertz, seconds; angles in degrees counter-clockwise; ratios as
+ * fractions. Objects are loose: a field that this version does not know is kept and written back.
+ */
+import { z } from 'zod';
+import { BOUNDS, COUNTS } from './bounds';
+
+// zod's compiled parsers probe `new Function`, which the page's content security policy forbids and reports.
+z.config({ jitless: true });
+
+const within = ({ min, max }: { min: number; max: number }) => z.number().min(min).max(max);
+const whole = (min: number, max: number) => z.int().min(min).max(max);
+
+const id = z
+  .string()
+  .min(1)
+  .max(80)
+  .regex(/^[^\p{C}]+$/u, { error: 'printable text' });
+const name = z.string().max(COUNTS.nameLength);
+const note = z.string().max(COUNTS.noteLength);
+const coordinate = within(BOUNDS.coordinate);
+const point = z.tuple([coordinate, coordinate]);
+const points = (least: number) => z.array(point).min(least).max(COUNTS.points);
+const side = within(BOUNDS.side);
+const angle = within({ min: -3_600, max: 3_600 });
+
+export const rectangle = z.looseObject({
+  kind: z.literal('rectangle'),
+  centre: point,
+  width: side,
+  length: side,
+  rotation: angle.default(0),
+  cornerCut: within({ min: 0, max: BOUNDS.side.max }).default(0)
+});
+
+export const quadrupole = z.looseObject({
+  kind: z.literal('quadrupole'),
+  centre: point,
+  width: side,
+  length: side,
+  rotation: angle.default(0)
+});
+
+export const diagonal = z.looseObject({
+  kind: z.literal('diagonal'),
+  centre: point,
+  width: side,
+  length: side,
+  rotation: angle.default(0)
+});
+
+export const circle = z.looseObject({ kind: z.literal('circle'), centre: point, diameter: side });
+
+export const polygon = z.looseObject({ kind: z.literal('polygon'), points: points(3) });
+
+export const shape = z.discriminatedUnion('kind', [rectangle, quadrupole, diagonal, circle, polygon]);
+
+export const loop = z.looseObject({
+  id,
+  name: name.default(''),
+  turns: whole(BOUNDS.turns.min, BOUNDS.turns.max),
+  wire: id,
+  slot: z.looseObject({
+    depth: within(BOUNDS.slotDepth),
+    width: within(BOUNDS.slotWidth),
+    relativePermittivity: within(BOUNDS.permittivity).default(4)
+  }),
+  tail: z.looseObject({ length: within(BOUNDS.tail) }).default({ length: 0 }),
+  shape
+});
+
+export const lane = z.looseObject({
+  id,
+  name: name.default(''),
+  centreline: points(2),
+  width: within(BOUNDS.laneWidth),
+  /** The largest vehicle that uses the lane: what the loops of the next lane must not see. */
+  largestVehicle: id.optional()
+});
+
+export const MARK_KINDS = [
+  'stop-line',
+  'kerb',
+  'gate',
+  'cover',
+  'joint',
+  'note',
+  'pull-box',
+  'cabinet',
+  'conduit',
+  'island',
+  'arrow',
+  'dimension'
+] as const;
+
+export const mark = z.looseObject({
+  id,
+  kind: z.enum(MARK_KINDS),
+  points: points(1),
+  text: note.optional()
+});
+
+export const cable = z.looseObject({
+  id,
+  name: name.default(''),
+  resistancePerMetre_ohm: within(BOUNDS.resistancePerMetre),
+  inductancePerMetre_H: within(BOUNDS.inductancePerMetre),
+  capacitancePerMetre_F: within(BOUNDS.capacitancePerMetre)
+});
+
+export const output = z.looseObject({
+  mode: z.enum(['presence', 'pulse']).default('presence'),
+  delay_s: within(BOUNDS.seconds).default(0),
+  extension_s: within(BOUNDS.seconds).default(0),
+  longestPresence_s: within(BOUNDS.seconds).nullable().default(null)
+});
+
+export const channel = z.looseObject({
+  unit: id,
+  number: whole(1, COUNTS.channels),
+  /** Position in the unit's `settings_F`, counted from 1. */
+  frequencySetting: whole(1, COUNTS.settings).default(1),
+  /** A number here overrides the setting. */
+  frequency_Hz: within(BOUNDS.frequency).nullable().default(null),
+  tripThreshold: within(BOUNDS.ratio),
+  releaseRatio: within({ min: 0.01, max: 1 }).default(0.6),
+  output: output.default({ mode: 'presence', delay_s: 0, extension_s: 0, longestPresence_s: null })
+});
+
+export const circuit = z.looseObject({
+  id,
+  name: name.default(''),
+  /** Loops of a string in series, strings in parallel. */
+  strings: z
+    .array(
+      z
+        .array(z.looseObject({ loop: id, reversed: z.boolean().default(false) }))
+        .min(1)
+        .max(COUNTS.loopsPerCircuit)
+    )
+    .min(1)
+    .max(COUNTS.loopsPerCircuit),
+  leadIn: z.looseObject({ cable: id, length: within(BOUNDS.leadIn) }),
+  channel: channel.nullable().default(null),
+  /** Vehicles asked for: each of them must make a call on this circuit. */
+  detect: z.array(id).max(COUNTS.vehicles).default(['car'])
+});
+
+export const unit = z.looseObject({
+  id,
+  name: name.default(''),
+  channels: whole(1, COUNTS.channels),
+  scansInTurn: z.boolean(),
+  measuringTime_s: within(BOUNDS.measuringTime),
+  settings_F: z.array(within(BOUNDS.settingCapacitance)).min(1).max(COUNTS.settings),
+  inductanceRange_H: z.tuple([within(BOUNDS.inductance), within(BOUNDS.inductance)])
+});
+
+export const plate = z.looseObject({
+  kind: z.literal('plate'),
+  centre: z.tuple([within(BOUNDS.partPosition), within(BOUNDS.partPosition)]),
+  width: within(BOUNDS.partSize),
+  length: within(BOUNDS.partSize),
+  height: within(BOUNDS.partHeight)
+});
+
+export const ring = z.looseObject({
+  kind: z.literal('ring'),
+  centre: z.tuple([
+    within(BOUNDS.partPosition),
+    within(BOUNDS.partPosition),
+    within({ min: -BOUNDS.partHeight.max, max: BOUNDS.partHeight.max })
+  ]),
+  radius: within(BOUNDS.ringRadius),
+  conductorRadius: within(BOUNDS.conductorRadius),
+  axis: z.tuple([z.number().min(-1e6).max(1e6), z.number().min(-1e6).max(1e6), z.number().min(-1e6).max(1e6)])
+});
+
+export const vehicle = z.looseObject({
+  id,
+  name: name.default(''),
+  parts: z
+    .array(z.discriminatedUnion('kind', [plate, ring]))
+    .min(1)
+    .max(COUNTS.parts)
+});
+
+export const probe = z.looseObject({ vehicle: id, at: point, heading: angle.default(90) });
+
+export const steel = z.discriminatedUnion('kind', [
+  z.looseObject({
+    id,
+    kind: z.literal('mat'),
+    depth: within(BOUNDS.steelDepth),
+    pitch: within(BOUNDS.pitch),
+    barRadius: within(BOUNDS.barRadius),
+    outline: points(3)
+  }),
+  z.looseObject({ id, kind: z.literal('plate'), depth: within({ min: -5, max: 5 }), outline: points(3) })
+]);
+
+/** A meter reading at the cabinet or the pull box; every quantity is optional, what was not measured stays out. */
+export const reading = z.looseObject({
+  circuit: id.optional(),
+  at: z.string().max(40).optional(),
+  testPoint: z.enum(['loop', 'pull-box', 'cabinet', 'unit']).optional(),
+  resistanceDc_ohm: within({ min: 0, max: 1e9 }).optional(),
+  inductance_H: within({ min: 0, max: 1 }).optional(),
+  q: within({ min: 0, max: 10_000 }).optional(),
+  frequency_Hz: within({ min: 0, max: BOUNDS.frequency.max }).optional(),
+  insulation_ohm: within({ min: 0, max: 1e15 }).optional(),
+  deltaLOverL: within({ min: -1, max: 1 }).optional(),
+  temperature_C: within(BOUNDS.temperature).optional(),
+  note: note.optional()
+});
+
+/** Plus-or-minus tolerances, SI. */
+export const tolerances = z.looseObject({
+  dimensions_m: within({ min: 0, max: 1 }).optional(),
+  depth_m: within({ min: 0, max: 0.5 }).optional(),
+  wirePitch_m: within({ min: 0, max: 0.05 }).optional(),
+  leadInLength_m: within({ min: 0, max: 1_000 }).optional(),
+  temperature_C: within({ min: 0, max: 60 }).optional(),
+  relativePermittivity: within({ min: 0, max: 50 }).optional(),
+  vehicleHeight_m: within({ min: 0, max: 2 }).optional()
+});
+
+export const site = z.looseObject({
+  format: z.literal('kerfline-site'),
+  version: z.literal(1),
+  name: name.default('Untitled site'),
+  /** How lengths are shown; nothing stored depends on it. */
+  displayUnits: z.enum(['metric', 'imperial']).default('metric'),
+  temperature_C: within(BOUNDS.temperature).default(20),
+  pavement: z
+    .looseObject({
+      material: z.string().max(40).default('asphalt'),
+      relativePermittivity: within(BOUNDS.permittivity).default(5)
+    })
+    .default({ material: 'asphalt', relativePermittivity: 5 }),
+  lanes: z.array(lane).max(COUNTS.lanes).default([]),
+  marks: z.array(mark).max(COUNTS.marks).default([]),
+  loops: z.array(loop).max(COUNTS.loops).default([]),
+  cables: z.array(cable).max(COUNTS.cables).default([]),
+  circuits: z.array(circuit).max(COUNTS.circuits).default([]),
+  units: z.array(unit).max(COUNTS.units).default([]),
+  vehicles: z.array(vehicle).max(COUNTS.vehicles).default([]),
+  probes: z.array(probe).max(COUNTS.probes).default([]),
+  steel: z.array(steel).max(COUNTS.steel).default([]),
+  readings: z.array(reading).max(COUNTS.readings).default([]),
+  tolerances: tolerances.optional(),
+  notes: note.optional()
+});
+
+/** The declared fields only, deeply read-only: an undeclared field is kept at run time but has no name in code. */
+type Document<T> = T extends readonly [infer A, infer B]
+  ? readonly [A, B]
+  : T extends readonly [infer A, infer B, infer C]
+    ? readonly [A, B, C]
+    : T extends readonly (infer E)[]
+      ? readonly Document<E>[]
+      : T extends object
+        ? { readonly [K in keyof T as string extends K ? never : K]: Document<T[K]> }
+        : T;
+
+export type Site = Document<z.infer<typeof site>>;
+export type Point = readonly [number, number];
+export type Shape = Site['loops'][number]['shape'];
+export type ShapeKind = Shape['kind'];
+export type ShapeOf<K extends ShapeKind> = Extract<Shape, { kind: K }>;
+export type Loop = Site['loops'][number];
+export type Lane = Site['lanes'][number];
+export type Mark = Site['marks'][number];
+export type MarkKind = Mark['kind'];
+export type Cable = Site['cables'][number];
+export type Circuit = Site['circuits'][number];
+export type Channel = NonNullable<Circuit['channel']>;
+export type Output = Channel['output'];
+export type Unit = Site['units'][number];
+export type Vehicle = Site['vehicles'][number];
+export type VehiclePart = Vehicle['parts'][number];
+export type Probe = Site['probes'][number];
+export type Steel = Site['steel'][number];
+export type Reading = Site['readings'][number];
+export type DisplayUnits = Site['displayUnits'];

@@ -1,0 +1,58 @@
+/** Free polygon, wound in the order of its points. Handles are the points, named by their index. */
+import { BOUNDS, COUNTS } from '../bounds';
+import { add, distance, rotate } from '../geometry/points';
+import { centroid, crossingSides, perimeter, signedArea } from '../geometry/polygons';
+import type { Point, ShapeOf } from '../schema';
+import { boxBetween, boxCorners } from './box';
+import type { ShapeDefinition, ShapeProblem } from './definition';
+import { edgesOf } from './path';
+
+/** Points nearer than this are one point entered twice: no saw makes a side of a millimetre. */
+const SAME_POINT = 0.001;
+
+const say = ([x, y]: Point): string => `(${x}, ${y})`;
+
+function problem({ points }: ShapeOf<'polygon'>): ShapeProblem | null {
+  const wrong = (found: string, expected: string): ShapeProblem => ({ key: 'points', found, expected });
+  if (points.length < 3 || points.length > COUNTS.points)
+    return wrong(`${points.length} points`, `from 3 to ${COUNTS.points} points`);
+  for (const [index, point] of points.entries()) {
+    const next = points[(index + 1) % points.length]!;
+    if (distance(point, next) < SAME_POINT)
+      return wrong(`the point ${say(point)} twice in a row`, 'every point apart from the one before it');
+    if (distance(point, next) > BOUNDS.side.max)
+      return wrong(`a side of ${distance(point, next)} m`, `sides of at most ${BOUNDS.side.max} m`);
+  }
+  const crossing = crossingSides(points);
+  if (crossing)
+    return wrong(
+      `side ${crossing[0] + 1} crossing or touching side ${crossing[1] + 1}`,
+      'an outline that neither crosses nor touches itself'
+    );
+  if (Math.abs(signedArea(points)) < BOUNDS.side.min ** 2)
+    return wrong('an outline that encloses nothing', `an area of at least ${BOUNDS.side.min ** 2} m²`);
+  return null;
+}
+
+export const polygon: ShapeDefinition<'polygon'> = {
+  kind: 'polygon',
+  dimensions: [],
+  path: (shape) => ({
+    cells: [{ kind: 'polygon', edges: edgesOf(shape.points) }],
+    sawCut: perimeter(shape.points)
+  }),
+  outline: (shape) => shape.points,
+  handles: (shape) => shape.points.map((at, index) => ({ id: String(index), at })),
+  dragHandle: (shape, handle, to) => ({
+    ...shape,
+    points: shape.points.map((point, index) => (String(index) === handle ? to : point))
+  }),
+  move: (shape, by) => ({ ...shape, points: shape.points.map((point) => add(point, by)) }),
+  rotate: (shape, degrees, pivot) => ({
+    ...shape,
+    points: shape.points.map((point) => rotate(point, degrees, pivot))
+  }),
+  fromBox: (a, b) => ({ kind: 'polygon', points: boxCorners(boxBetween(a, b)) }),
+  problem,
+  centre: (shape) => centroid(shape.points)
+};

@@ -1,0 +1,3 @@
+export const prerender = true;
+export const ssr = false;
+export const trailingSlash = 'always';

@@ -1,0 +1,105 @@
+/** Opening and saving files: by the browser's own picker where there is one, else by a file field and a download. */
+
+/** As much of the File System Access handle as is needed. */
+export interface FileHandle {
+  readonly name: string;
+  getFile(): Promise<FileContent>;
+  createWritable(): Promise<{
+    write(text: string): Promise<void>;
+    close(): Promise<void>;
+    abort(): Promise<void>;
+  }>;
+}
+
+export interface FileContent {
+  readonly name: string;
+  readonly size: number;
+  text(): Promise<string>;
+}
+
+/** What the page can do with files; a picker that the browser does not have is null. */
+export interface FileHost {
+  readonly pickToOpen: (() => Promise<FileHandle>) | null;
+  readonly pickToSave: ((suggestedName: string) => Promise<FileHandle>) | null;
+  /** Null when the person chose none. */
+  chooseByField(): Promise<FileContent | null>;
+  download(text: string, name: string): void;
+}
+
+/** Far above the largest site that the schema admits; a slip of the mouse onto a film must not fill the memory. */
+export const LARGEST_FILE = 30_000_000;
+
+export type Opened =
+  | { readonly kind: 'opened'; readonly name: string; readonly text: string; readonly handle: FileHandle | null }
+  | { readonly kind: 'too large'; readonly name: string; readonly size: number }
+  | { readonly kind: 'cancelled' };
+
+export type Saved =
+  | { readonly kind: 'saved'; readonly name: string; readonly handle: FileHandle }
+  | { readonly kind: 'downloaded'; readonly name: string }
+  | { readonly kind: 'cancelled' };
+
+const isCancel = (problem: unknown) =>
+  typeof problem === 'object' && problem !== null && 'name' in problem && problem.name === 'AbortError';
+
+export async function readContent(content: FileContent, handle: FileHandle | null = null): Promise<Opened> {
+  const { name, size } = content;
+  if (size > LARGEST_FILE) return { kind: 'too large', name, size };
+  return { kind: 'opened', name, text: await content.text(), handle };
+}
+
+/** Rejects only when a chosen file cannot be read. */
+export async function openFile(host: FileHost): Promise<Opened> {
+  if (host.pickToOpen) {
+    try {
+      const handle = await host.pickToOpen();
+      return await readContent(await handle.getFile(), handle);
+    } catch (problem) {
+      if (isCancel(problem)) return { kind: 'cancelled' };
+    }
+  }
+  const content = await host.chooseByField();
+  return content ? readContent(content) : { kind: 'cancelled' };
+}
+
+async function writeTo(handle: FileHandle, text: string): Promise<Saved> {
+  const writable = await handle.createWritable();
+  try {
+    await writable.write(text);
+    await writable.close();
+  } catch (problem) {
+    await writable.abort().catch(() => undefined);
+    throw problem;
+  }
+  return { kind: 'saved', name: handle.name, handle };
+}
+
+/**
+ * Saves to `handle`, else to a file that the person picks, else as a download. Any failure but a cancelled picker ends
+ * in a download: policies and frames forbid pickers that are there.
+ */
+export async function saveFile(
+  host: FileHost,
+  text: string,
+  suggestedName: string,
+  handle: FileHandle | null
+): Promise<Saved> {
+  try {
+    if (handle) return await writeTo(handle, text);
+    if (host.pickToSave) return await writeTo(await host.pickToSave(suggestedName), text);
+  } catch (problem) {
+    if (isCancel(problem)) return { kind: 'cancelled' };
+  }
+  host.download(text, suggestedName);
+  return { kind: 'downloaded', name: suggestedName };
+}
+
+/** A file name that every system accepts, from what a person called the site. */
+export function fileNameFor(siteName: string): string {
+  const plain = siteName
+    .normalize('NFC')
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '')
+    .slice(0, 60);
+  return `${plain || 'site'}.kerfline.json`;
+}

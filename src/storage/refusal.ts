@@ -1,0 +1,31 @@
+/** Why the browser would not keep something, from the error it threw. */
+
+export type RefusalKind = 'full' | 'forbidden' | 'failed';
+
+export interface Refusal {
+  readonly kind: RefusalKind;
+  /** The browser's own words. */
+  readonly detail: string;
+}
+
+/** Each engine, and each of its storages, has its own name for a full disk. */
+const FULL = new Set([
+  'QuotaExceededError',
+  'QUOTA_EXCEEDED_ERR',
+  'NS_ERROR_DOM_QUOTA_REACHED',
+  'NS_ERROR_DOM_INDEXEDDB_QUOTA_ERR',
+  'NS_ERROR_FILE_NO_DEVICE_SPACE'
+]);
+const FULL_CODES = new Set<unknown>([22, 1014]);
+const FORBIDDEN = new Set(['SecurityError', 'InvalidStateError', 'NotAllowedError', 'VersionError']);
+const FULL_WORDS = /quota|disk (?:is )?full|not enough (?:disk )?space|no space/i;
+
+export function refusalOf(problem: unknown): Refusal {
+  const { name, message, code } = (
+    typeof problem === 'object' && problem !== null ? problem : { message: String(problem) }
+  ) as { name?: unknown; message?: unknown; code?: unknown };
+  const title = typeof name === 'string' ? name : '';
+  const detail = [title, message].filter((word) => typeof word === 'string' && word !== '').join(': ');
+  if (FULL.has(title) || FULL_CODES.has(code) || FULL_WORDS.test(detail)) return { kind: 'full', detail };
+  return { kind: FORBIDDEN.has(title) ? 'forbidden' : 'failed', detail };
+}

@@ -1,0 +1,82 @@
+/** What the page works on. The composition root makes it; every member that can change is reactive. */
+import { createContext } from 'svelte';
+import type { Assessment } from '#analysis/results';
+import type { Editor, EditorState } from '#editor/types';
+import type { Site } from '#plan/schema';
+import type { Settings } from './settings';
+
+export type Calculation =
+  | { readonly kind: 'idle' }
+  | { readonly kind: 'working' }
+  | { readonly kind: 'failed'; readonly reason: string };
+
+export type Saving =
+  | { readonly kind: 'saved' }
+  | { readonly kind: 'saving' }
+  | { readonly kind: 'not saved'; readonly why: 'full' | 'forbidden' | 'failed'; readonly detail: string };
+
+/** A problem of a file, where it stands in the file, and what would have been right. */
+export interface FileProblem {
+  readonly path: string;
+  readonly found: string;
+  readonly expected: string;
+}
+
+/** A file that was refused whole. */
+export interface RefusedFile {
+  readonly name: string;
+  readonly problems: readonly FileProblem[];
+}
+
+/** Autosaved data that could not be read and was moved aside. */
+export interface Salvage {
+  readonly key: string;
+  readonly text: string;
+  readonly reason: string;
+}
+
+export interface KeptSite {
+  readonly slot: string;
+  readonly begun: number;
+  readonly savedAt: Date;
+  readonly name: string;
+}
+
+export interface Bench {
+  readonly editor: Editor;
+  readonly state: EditorState;
+  /** The site as it is to be shown: with the gesture in hand. */
+  readonly shown: Site;
+  /** The newest answer there is; `isStale` while it is not of the site shown. */
+  readonly assessment: Assessment | null;
+  readonly isStale: boolean;
+  readonly calculation: Calculation;
+  readonly saving: Saving;
+  readonly settings: Settings;
+  readonly theme: 'light' | 'dark';
+  /** Name of the file that Save writes to, if there is one. */
+  readonly fileName: string | null;
+  readonly refusedFile: RefusedFile | null;
+  readonly salvage: readonly Salvage[];
+  /** When the site that was recovered at the start had been kept. */
+  readonly recoveredFrom: Date | null;
+  /** A new release of the program waits to be used. */
+  readonly hasUpdate: boolean;
+
+  change(settings: Partial<Settings>): void;
+  retryCalculation(): void;
+  /** Opens a site that comes from no file. */
+  openNew(site: Site): void;
+  openFile(): Promise<void>;
+  openDropped(file: File): Promise<void>;
+  saveFile(): Promise<void>;
+  keptSites(): Promise<readonly KeptSite[]>;
+  openKept(kept: KeptSite): Promise<void>;
+  downloadSalvage(salvage: Salvage): void;
+  dismissSalvage(): void;
+  dismissRecovery(): void;
+  dismissRefusedFile(): void;
+  useUpdate(): void;
+}
+
+export const [useBench, provideBench] = createContext<Bench>();

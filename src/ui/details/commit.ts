@@ -1,0 +1,31 @@
+import { t } from '#i18n/message';
+import type { Site } from '#plan/schema';
+import type { Bench } from '../bench';
+
+/** What an entry is about, for the name of its undo step: "change turns of Stop line left". */
+export interface About {
+  readonly field: string;
+  readonly subject: string;
+}
+
+/** "Lead-in length" inside a sentence; symbols and short codes keep their capitals. */
+const inSentence = (label: string): string =>
+  /^\p{Lu}(?!\p{Lu})/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+
+/**
+ * Makes one undo step of a field's new value; arrow keys in a row on the same field stay one step. False when the
+ * document may not hold the value: then nothing has changed.
+ */
+export function commitField(
+  bench: Bench,
+  { field, subject }: About,
+  edit: (site: Site) => Site,
+  isStep = false
+): boolean {
+  const before = bench.state.site;
+  const site = edit(before);
+  if (site === before) return false;
+  const label = t('step.change', { field: inSentence(field), subject });
+  bench.editor.commit({ label, site, ...(isStep ? { merge: label } : {}) });
+  return true;
+}

@@ -1,0 +1,56 @@
+/** What a person likes, apart from any site. */
+
+export const THEMES = ['system', 'light', 'dark'] as const;
+export const VIEWS = ['circuits', 'neighbours', 'quantities'] as const;
+/** The one figure that every loop's label on the plan carries. */
+export const LIVE_FIGURES = ['inductance', 'quality', 'frequency', 'response', 'none'] as const;
+
+export type Theme = (typeof THEMES)[number];
+export type ViewName = (typeof VIEWS)[number];
+export type LiveFigure = (typeof LIVE_FIGURES)[number];
+
+export interface Settings {
+  readonly theme: Theme;
+  readonly view: ViewName;
+  readonly liveFigure: LiveFigure;
+  readonly isLowerPanelOpen: boolean;
+  /** Pixels. */
+  readonly lowerPanelHeight: number;
+  readonly sidePanelWidth: number;
+}
+
+export const SIDE_PANEL = { least: 280, most: 520 } as const;
+export const LOWER_PANEL = { least: 120, most: 560 } as const;
+
+export const DEFAULT_SETTINGS: Settings = {
+  theme: 'system',
+  view: 'circuits',
+  liveFigure: 'inductance',
+  isLowerPanelOpen: true,
+  lowerPanelHeight: 210,
+  sidePanelWidth: 348
+};
+
+export const clamped = (value: number, { least, most }: { least: number; most: number }): number =>
+  Math.min(most, Math.max(least, value));
+
+/** Settings from whatever was stored; each one that does not fit is the usual one. */
+export function readSettings(found: unknown): Settings {
+  const stored = (typeof found === 'object' && found !== null ? found : {}) as Readonly<Record<string, unknown>>;
+  const usual = DEFAULT_SETTINGS;
+  const oneOf = <T extends string>(options: readonly T[], key: string, fallback: T): T =>
+    options.find((option) => option === stored[key]) ?? fallback;
+  const size = (key: string, range: { least: number; most: number }, fallback: number): number => {
+    const value = stored[key];
+    return typeof value === 'number' && Number.isFinite(value) ? clamped(value, range) : fallback;
+  };
+  const isOpen = stored['isLowerPanelOpen'];
+  return {
+    theme: oneOf(THEMES, 'theme', usual.theme),
+    view: oneOf(VIEWS, 'view', usual.view),
+    liveFigure: oneOf(LIVE_FIGURES, 'liveFigure', usual.liveFigure),
+    isLowerPanelOpen: typeof isOpen === 'boolean' ? isOpen : usual.isLowerPanelOpen,
+    lowerPanelHeight: size('lowerPanelHeight', LOWER_PANEL, usual.lowerPanelHeight),
+    sidePanelWidth: size('sidePanelWidth', SIDE_PANEL, usual.sidePanelWidth)
+  };
+}

@@ -1,0 +1,31 @@
+/** Below and from these on, exponents read better than rows of noughts. */
+const SMALLEST_WRITTEN_OUT = 1e-6;
+const LARGEST_WRITTEN_OUT = 1e15;
+
+/**
+ * A finite number with so many significant digits, trailing noughts kept so that columns line up: 0.032 with
+ * three is 0.0320. Digits before the decimal point are never replaced by noughts: 12345 stays 12345.
+ */
+export function significant(value: number, digits: number): string {
+  const rounded = Number(value.toPrecision(digits));
+  if (rounded === 0) return '0';
+  const size = Math.abs(rounded);
+  if (size < SMALLEST_WRITTEN_OUT || size >= LARGEST_WRITTEN_OUT) return value.toExponential(digits - 1);
+  const exponent = Math.floor(Math.log10(size));
+  return value.toFixed(Math.max(0, digits - 1 - exponent));
+}
+
+/** A finite number with at least and at most so many decimals; a rounded-away minus is dropped. */
+export function decimals(value: number, least: number, most: number): string {
+  if (Math.abs(value) >= LARGEST_WRITTEN_OUT) return String(value);
+  const fixed = value.toFixed(most);
+  const removable = most - least;
+  const zeros = /0*$/.exec(fixed.includes('.') ? fixed : '')?.[0].length ?? 0;
+  const kept = fixed.slice(0, fixed.length - Math.min(zeros, removable)).replace(/\.$/, '');
+  return Number(kept) === 0 ? kept.replace('-', '') : kept;
+}
+
+/** Hyphens become minus signs, which are as wide as a digit's plus; the dot becomes `decimalSign`. */
+export function typeset(number: string, decimalSign: '.' | ',' = '.'): string {
+  return number.replace('.', decimalSign).replace(/^-|(?<=e)-/g, '−');
+}

@@ -1,0 +1,136 @@
+/**
+ * Asks for assessments, one at a time, and hands on only answers to what was asked.
+ *
+ * Every request carries a revision. While one is in flight the newest waiting request replaces older ones. An answer
+ * whose revision is not the one in flight (late, duplicated, or from a transport that was given up) is dropped. A
+ * failure restarts the transport once and repeats the newest request; a second failure in a row is reported.
+ */
+import type { Site } from '#plan/schema';
+import type { Answer, Connect, Transport } from './transport';
+
+export type CalculationState =
+  | { readonly kind: 'idle' }
+  | { readonly kind: 'working' }
+  | { readonly kind: 'failed'; readonly reason: string };
+
+export interface Timer {
+  /** Calls back after `delay` seconds; the result cancels. */
+  after(delay: number, callback: () => void): () => void;
+}
+
+export interface ClientOptions {
+  readonly connect: Connect;
+  readonly onAnswer: (answer: Answer) => void;
+  readonly onState: (state: CalculationState) => void;
+  readonly timer: Timer;
+  /** Seconds without an answer after which the transport counts as dead. */
+  readonly patience: number;
+}
+
+export interface AssessmentClient {
+  request(site: Site, revision: number): void;
+  /** Asks again for the newest request after a failure. */
+  retry(): void;
+  close(): void;
+}
+
+interface Request {
+  readonly site: Site;
+  readonly revision: number;
+}
+
+const reasonOf = (problem: unknown) => (problem instanceof Error ? problem.message : String(problem));
+
+export function createAssessmentClient(options: ClientOptions): AssessmentClient {
+  let transport: Transport | null = null;
+  let newest: Request | null = null;
+  let waiting: Request | null = null;
+  let inFlight: Request | null = null;
+  let stopWaiting = () => {};
+  let hasRestarted = false;
+  let isClosed = false;
+
+  function giveUpTransport() {
+    stopWaiting();
+    inFlight = null;
+    transport?.close();
+    transport = null;
+  }
+
+  function fail(reason: string) {
+    const hadRequest = inFlight !== null;
+    giveUpTransport();
+    // One that dies at rest is replaced when there is something to ask.
+    if (isClosed || !hadRequest) return;
+    if (hasRestarted) {
+      // The next request, or a retry, starts afresh with one restart to spare.
+      hasRestarted = false;
+      waiting = null;
+      options.onState({ kind: 'failed', reason });
+      return;
+    }
+    hasRestarted = true;
+    waiting = newest;
+    sendWaiting();
+  }
+
+  function settle(flight: Request, answer: Answer) {
+    if (inFlight !== flight || answer.revision !== flight.revision) return;
+    stopWaiting();
+    inFlight = null;
+    hasRestarted = false;
+    options.onAnswer(answer);
+    if (waiting) sendWaiting();
+    else options.onState({ kind: 'idle' });
+  }
+
+  function connect(): Transport {
+    const made: Transport = options.connect((reason) => {
+      if (transport === made) fail(reason);
+    });
+    return made;
+  }
+
+  function sendWaiting() {
+    const request = waiting;
+    if (request === null || inFlight !== null || isClosed) return;
+    waiting = null;
+    // A copy: a repeated request must not accept what an abandoned transport still says about it.
+    const flight = { ...request };
+    inFlight = flight;
+    options.onState({ kind: 'working' });
+    stopWaiting = options.timer.after(options.patience, () => {
+      fail(`no answer within ${options.patience} s`);
+    });
+    try {
+      transport ??= connect();
+      transport.assess(flight.site, flight.revision).then(
+        (answer) => {
+          settle(flight, answer);
+        },
+        (problem: unknown) => {
+          if (inFlight === flight) fail(reasonOf(problem));
+        }
+      );
+    } catch (problem) {
+      fail(reasonOf(problem));
+    }
+  }
+
+  return {
+    request(site, revision) {
+      newest = { site, revision };
+      waiting = newest;
+      sendWaiting();
+    },
+    retry() {
+      waiting = newest;
+      sendWaiting();
+    },
+    close() {
+      isClosed = true;
+      waiting = null;
+      giveUpTransport();
+    }
+  };
+}

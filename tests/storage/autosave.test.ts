@@ -1,0 +1,171 @@
+import { beforeEach, describe, expect, test } from 'vitest';
+import { createAutosave, STATES_KEPT, type Autosave, type SaveState } from '#storage/autosave';
+import { HandClock, MemoryStore, settle } from './memory-store';
+
+interface Drawing {
+  readonly text: string;
+}
+
+let store: MemoryStore;
+let clock: HandClock;
+let states: SaveState[];
+let autosave: Autosave<Drawing>;
+
+const drawing = (text: string): Drawing => ({ text });
+const lastState = () => states.at(-1);
+
+function start(slot = 'a') {
+  return createAutosave<Drawing>({
+    store,
+    slot,
+    describe: ({ text }) => ({ name: 'Site', text }),
+    now: clock.now,
+    after: clock.after,
+    onState: (state) => states.push(state)
+  });
+}
+
+beforeEach(() => {
+  store = new MemoryStore();
+  clock = new HandClock();
+  states = [];
+  autosave = start();
+});
+
+describe('keeping up with changes', () => {
+  test('a change is kept within a second and said to be', async () => {
+    autosave.changed(drawing('one'));
+    expect(lastState()).toEqual({ kind: 'saving' });
+    await clock.pass(1);
+    expect(store.states).toMatchObject([{ slot: 'a', text: 'one', name: 'Site' }]);
+    expect(lastState()).toEqual({ kind: 'saved' });
+  });
+
+  test('changes without a pause are kept every second all the same', async () => {
+    for (let step = 0; step < 50; step++) {
+      autosave.changed(drawing(`step ${step}`));
+      await clock.pass(0.1);
+    }
+    expect(store.writes).toBeGreaterThanOrEqual(5);
+    await clock.pass(1);
+    expect(store.states.at(-1)?.text).toBe('step 49');
+  });
+
+  test('a flush keeps what waits at once', async () => {
+    autosave.changed(drawing('leaving'));
+    await autosave.flush();
+    expect(store.states[0]?.text).toBe('leaving');
+  });
+
+  test('a change during a write is kept after it', async () => {
+    autosave.changed(drawing('one'));
+    const first = autosave.flush();
+    autosave.changed(drawing('two'));
+    await Promise.all([first, autosave.flush(), autosave.flush()]);
+    await settle();
+    expect(store.states.map(({ text }) => text)).toEqual(['two']);
+    expect(lastState()).toEqual({ kind: 'saved' });
+  });
+});
+
+describe('the states kept', () => {
+  test('a young state is written over, an old one is followed by a new one', async () => {
+    for (const text of ['one', 'two']) {
+      autosave.changed(drawing(text));
+      await clock.pass(1);
+    }
+    expect(store.states.map(({ text }) => text)).toEqual(['two']);
+    await clock.pass(300);
+    autosave.changed(drawing('three'));
+    await clock.pass(1);
+    expect(store.states.map(({ text }) => text)).toEqual(['two', 'three']);
+  });
+
+  test('the last ten are kept, and those of other slots are not touched', async () => {
+    await store.put({ slot: 'other', begun: 1, savedAt: 1, name: 'Old', text: 'other' });
+    for (let step = 0; step < STATES_KEPT + 5; step++) {
+      autosave.changed(drawing(`step ${step}`));
+      await clock.pass(300);
+    }
+    const own = store.states.filter(({ slot }) => slot === 'a').map(({ text }) => text);
+    expect(own).toEqual(Array.from({ length: 10 }, (_, index) => `step ${index + 5}`));
+    expect(store.states.filter(({ slot }) => slot === 'other')).toHaveLength(1);
+  });
+
+  test('opening something else begins a new state', async () => {
+    autosave.changed(drawing('first site'));
+    await autosave.flush();
+    autosave.beginState();
+    autosave.changed(drawing('second site'));
+    await autosave.flush();
+    expect(store.states.map(({ text }) => text)).toEqual(['first site', 'second site']);
+  });
+});
+
+describe('a store that refuses', () => {
+  // The names that the three engines give a full disk, by way of their databases and their key-value stores.
+  const full = [
+    new DOMException('The quota has been exceeded.', 'QuotaExceededError'),
+    Object.assign(new Error('reached'), { name: 'NS_ERROR_DOM_QUOTA_REACHED', code: 1014 }),
+    Object.assign(new Error('quota'), { name: 'NS_ERROR_DOM_INDEXEDDB_QUOTA_ERR' }),
+    Object.assign(new Error('no space'), { name: 'NS_ERROR_FILE_NO_DEVICE_SPACE' }),
+    Object.assign(new Error('DOM Exception 22'), { name: 'QUOTA_EXCEEDED_ERR', code: 22 }),
+    new DOMException('Attempt to store data failed because the disk is full', 'UnknownError')
+  ];
+
+  test.each(full.map((error) => [`${error.name}: ${error.message}`, error] as const))(
+    '%s is said to be full, and nothing older is lost',
+    async (_title, error) => {
+      autosave.changed(drawing('kept'));
+      await clock.pass(300);
+      store.writeError = error;
+      autosave.changed(drawing('refused'));
+      await clock.pass(1);
+      expect(lastState()).toMatchObject({ kind: 'not saved', why: { kind: 'full' } });
+      expect(store.states.map(({ text }) => text)).toEqual(['kept']);
+    }
+  );
+
+  test('the failure stays on show until something was kept, and the newest work is tried again by itself', async () => {
+    store.writeError = new DOMException('no', 'QuotaExceededError');
+    autosave.changed(drawing('one'));
+    await clock.pass(1);
+    autosave.changed(drawing('two'));
+    await clock.pass(1);
+    expect(states.filter(({ kind }) => kind === 'saving')).toHaveLength(1);
+    store.writeError = null;
+    await clock.pass(15);
+    expect(store.states.map(({ text }) => text)).toEqual(['two']);
+    expect(lastState()).toEqual({ kind: 'saved' });
+  });
+
+  test('a database that is forbidden is told from one that is full', async () => {
+    store.writeError = new DOMException('blocked', 'SecurityError');
+    autosave.changed(drawing('one'));
+    await clock.pass(1);
+    expect(lastState()).toMatchObject({ kind: 'not saved', why: { kind: 'forbidden' } });
+  });
+
+  test('a site that cannot be described is reported, not thrown', async () => {
+    const broken = createAutosave<Drawing>({
+      store,
+      slot: 'b',
+      describe: () => {
+        throw new Error('cannot be written down');
+      },
+      now: clock.now,
+      after: clock.after,
+      onState: (state) => states.push(state)
+    });
+    broken.changed(drawing('x'));
+    await broken.flush();
+    expect(lastState()).toMatchObject({ kind: 'not saved', why: { kind: 'failed' } });
+  });
+
+  test('states that cannot be trimmed are no reason for a warning', async () => {
+    store.list = () => Promise.reject(new Error('unreadable'));
+    autosave.changed(drawing('one'));
+    await autosave.flush();
+    expect(lastState()).toEqual({ kind: 'saved' });
+  });
+});

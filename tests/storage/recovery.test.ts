@@ -1,0 +1,86 @@
+import { beforeEach, describe, expect, test } from 'vitest';
+import { recover, type ReadText } from '#storage/recovery';
+import { MemoryStore } from './memory-store';
+
+const NOW = Date.UTC(2031, 4, 6, 14, 32);
+
+let store: MemoryStore;
+
+const read: ReadText<string> = (text) =>
+  text.startsWith('good') ? { document: text } : { reason: `not a site: ${text.slice(0, 20)}` };
+
+const put = (slot: string, begun: number, text: string) =>
+  store.put({ slot, begun, savedAt: begun, name: 'Site', text });
+
+const run = (slot = 'a', reader = read) => recover(store, slot, reader, () => NOW);
+
+beforeEach(() => {
+  store = new MemoryStore();
+});
+
+describe('the newest readable state', () => {
+  test('is found, of the right slot only', async () => {
+    await put('a', 10, 'good old');
+    await put('a', 20, 'good new');
+    await put('b', 30, 'good other');
+    const { found, aside } = await run();
+    expect(found?.document).toBe('good new');
+    expect(aside).toEqual([]);
+    expect(store.states).toHaveLength(3);
+  });
+
+  test('is none in an empty store', async () => {
+    expect(await run()).toEqual({ found: null, aside: [], refusal: null });
+  });
+});
+
+describe('what cannot be read', () => {
+  test('is moved aside under a dated key with its text, and the state before it opens', async () => {
+    await put('a', 10, 'good old');
+    await put('a', 20, 'b{roken');
+    const { found, aside } = await run();
+    expect(found?.document).toBe('good old');
+    expect(aside).toEqual([
+      { key: '2031-05-06T14:32:00.000Z a 20', text: 'b{roken', reason: 'not a site: b{roken' }
+    ]);
+    expect(store.aside).toEqual(aside);
+    expect(store.states.map(({ begun }) => begun)).toEqual([10]);
+  });
+
+  test('is not taken away when it cannot be kept aside', async () => {
+    await put('a', 20, 'b{roken');
+    store.writeError = new DOMException('full', 'QuotaExceededError');
+    const { found, refusal } = await run();
+    expect(found).toBeNull();
+    expect(refusal?.kind).toBe('full');
+    expect(store.states).toHaveLength(1);
+  });
+
+  test('may be the record itself', async () => {
+    await put('a', 10, 'good old');
+    const damaged = { slot: 'a', begun: 20, savedAt: 'yesterday', name: 'Site', text: 7 };
+    store.records.push(damaged, null, 'nonsense', { slot: 5 });
+    const { found, aside } = await run();
+    expect(found?.document).toBe('good old');
+    expect(aside.map(({ text }) => JSON.parse(text) as unknown)).toEqual([damaged]);
+  });
+
+  test('may make the reader throw', async () => {
+    await put('a', 10, 'good');
+    const { aside } = await run('a', () => {
+      throw new Error('reader broke');
+    });
+    expect(aside[0]?.reason).toContain('reader broke');
+  });
+
+  test('of another slot is left to its own tab', async () => {
+    await put('b', 10, 'b{roken');
+    expect((await run()).aside).toEqual([]);
+    expect(store.states).toHaveLength(1);
+  });
+});
+
+test('a store that cannot be read is reported, not thrown', async () => {
+  store.readError = new DOMException('blocked', 'SecurityError');
+  expect(await run()).toMatchObject({ found: null, refusal: { kind: 'forbidden' } });
+});

@@ -1,0 +1,85 @@
+/** Who may import whom, as data: src/ROOM and what its files may name. Everything that is not listed is refused. */
+export interface Room {
+  /** Rooms whose values and types may be imported. */
+  readonly rooms: readonly string[];
+  /** Rooms of which only types may be imported. */
+  readonly typesOf?: readonly string[];
+  /** Packages, by exact name, or by their beginning where the entry ends in "*". */
+  readonly packages: readonly string[];
+  /** Nothing in it may know that it runs in a page. */
+  readonly withoutPage?: true;
+  /** Components and rune modules may stand in it. */
+  readonly components?: true;
+  /** Files outside src that may be imported, by the beginning of their path. */
+  readonly outside?: readonly string[];
+}
+
+const EVERY_ROOM_OF_THE_PRODUCT = [
+  'units',
+  'physics',
+  'plan',
+  'analysis',
+  'editor',
+  'exchange',
+  'storage',
+  'workers',
+  'canvas',
+  'ui',
+  'i18n',
+  'cli'
+];
+const PAGE_PACKAGES = ['svelte', 'svelte/*', '@lucide/svelte', '@lucide/svelte/*', 'd3-*', '$app/*'];
+
+export const ROOMS: Readonly<Record<string, Room>> = {
+  units: { rooms: [], packages: [], withoutPage: true },
+  i18n: { rooms: [], packages: [], withoutPage: true },
+  physics: { rooms: ['units'], packages: [], withoutPage: true },
+  plan: { rooms: ['units'], packages: ['zod', 'immer'], withoutPage: true },
+  analysis: { rooms: ['units', 'physics', 'plan'], packages: [], withoutPage: true },
+  editor: { rooms: ['units', 'plan'], packages: ['immer'], withoutPage: true },
+  exchange: { rooms: ['units', 'plan', 'analysis'], packages: [], withoutPage: true },
+  storage: { rooms: ['plan'], packages: ['idb'] },
+  workers: { rooms: ['plan', 'analysis'], packages: ['comlink'] },
+  cli: { rooms: ['units', 'plan', 'analysis', 'exchange'], packages: ['node:*'], withoutPage: true },
+  canvas: {
+    rooms: ['units', 'plan', 'editor'],
+    typesOf: ['analysis'],
+    packages: ['konva', 'konva/*']
+  },
+  ui: {
+    rooms: ['units', 'plan', 'editor', 'analysis', 'canvas', 'i18n'],
+    packages: PAGE_PACKAGES,
+    components: true
+  },
+  app: {
+    rooms: EVERY_ROOM_OF_THE_PRODUCT,
+    packages: [...PAGE_PACKAGES, 'comlink'],
+    components: true,
+    outside: ['samples/']
+  },
+  routes: { rooms: ['app', 'ui'], packages: PAGE_PACKAGES, components: true, outside: ['src/app.css'] },
+  tooling: { rooms: [], packages: ['node:*', 'sirv', '@playwright/test'], withoutPage: true }
+};
+
+/** The files that stand in src itself, and the packages that each may import. */
+export const ROOT_FILES: Readonly<Record<string, readonly string[]>> = {
+  'app.html': [],
+  'app.css': [],
+  'app.d.ts': [],
+  'service-worker.ts': ['$service-worker']
+};
+
+export const MOST_LINES = 400;
+
+/** The globals that only a page has; a name bound in the file itself, such as a parameter, is not one of them. */
+export const PAGE_GLOBALS = [
+  'window',
+  'document',
+  'self',
+  'navigator',
+  'location',
+  'localStorage',
+  'sessionStorage',
+  'HTMLElement',
+  'requestAnimationFrame'
+];

@@ -1,0 +1,271 @@
+import fc from 'fast-check';
+import { beforeEach, describe, expect, test } from 'vitest';
+import type { Assessment } from '#analysis/results';
+import { site as siteSchema } from '#plan/schema';
+import { createAssessmentClient, type AssessmentClient, type CalculationState } from '#workers/client';
+import type { Answer } from '#workers/transport';
+
+interface Call {
+  readonly transport: number;
+  readonly revision: number;
+  answer(revision?: number): void;
+  refuse(reason: string): void;
+}
+
+const site = siteSchema.parse({ format: 'kerfline-site', version: 1 });
+
+const EMPTY: Assessment = {
+  loops: [],
+  couplings: [],
+  circuits: [],
+  probes: [],
+  beats: [],
+  quantities: { wire_m: 0, sawCut_m: 0, sealant_m3: 0, leadIn_m: 0, lines: [] },
+  findings: []
+};
+
+/** Promise callbacks run before the next macrotask. */
+const settle = () => new Promise((resolve) => setImmediate(resolve));
+
+class Bench {
+  readonly calls: Call[] = [];
+  readonly answers: number[] = [];
+  readonly states: CalculationState[] = [];
+  readonly closed: number[] = [];
+  readonly crashes: ((reason: string) => void)[] = [];
+  readonly timers = new Set<() => void>();
+  refuseToConnect = false;
+  readonly client: AssessmentClient;
+
+  constructor() {
+    this.client = createAssessmentClient({
+      connect: (onCrash) => {
+        if (this.refuseToConnect) throw new Error('no workers here');
+        const transport = this.crashes.push(onCrash) - 1;
+        return {
+          assess: (_site, revision) =>
+            new Promise<Answer>((resolve, reject) => {
+              this.calls.push({
+                transport,
+                revision,
+                answer: (claimed = revision) => {
+                  resolve({ revision: claimed, assessment: EMPTY });
+                },
+                refuse: (reason) => {
+                  reject(new Error(reason));
+                }
+              });
+            }),
+          close: () => this.closed.push(transport)
+        };
+      },
+      onAnswer: ({ revision }) => this.answers.push(revision),
+      onState: (state) => this.states.push(state),
+      timer: {
+        after: (_delay, callback) => {
+          this.timers.add(callback);
+          return () => this.timers.delete(callback);
+        }
+      },
+      patience: 10
+    });
+  }
+
+  get state() {
+    return this.states.at(-1);
+  }
+
+  call(index: number): Call {
+    const call = this.calls[index];
+    if (!call) throw new Error(`call ${index} was not made`);
+    return call;
+  }
+
+  runOutOfPatience() {
+    for (const callback of [...this.timers]) {
+      this.timers.delete(callback);
+      callback();
+    }
+  }
+}
+
+let bench: Bench;
+beforeEach(() => {
+  bench = new Bench();
+});
+
+describe('one at a time', () => {
+  test('an answer is handed on and the client rests', async () => {
+    bench.client.request(site, 1);
+    expect(bench.state).toEqual({ kind: 'working' });
+    bench.call(0).answer();
+    await settle();
+    expect(bench.answers).toEqual([1]);
+    expect(bench.state).toEqual({ kind: 'idle' });
+    expect(bench.timers.size).toBe(0);
+  });
+
+  test('only the newest of the requests that waited is sent', async () => {
+    for (const revision of [1, 2, 3, 4]) bench.client.request(site, revision);
+    expect(bench.calls.map((call) => call.revision)).toEqual([1]);
+    bench.call(0).answer();
+    await settle();
+    expect(bench.calls.map((call) => call.revision)).toEqual([1, 4]);
+    bench.call(1).answer();
+    await settle();
+    expect(bench.answers).toEqual([1, 4]);
+  });
+});
+
+describe('what goes wrong', () => {
+  test('an answer that claims another revision is dropped', async () => {
+    bench.client.request(site, 7);
+    bench.call(0).answer(6);
+    await settle();
+    expect(bench.answers).toEqual([]);
+  });
+
+  test('a lost answer restarts the calculation once and repeats the newest request', async () => {
+    bench.client.request(site, 1);
+    bench.client.request(site, 2);
+    bench.runOutOfPatience();
+    expect(bench.closed).toEqual([0]);
+    expect(bench.call(1)).toMatchObject({ transport: 1, revision: 2 });
+    bench.call(1).answer();
+    await settle();
+    expect(bench.answers).toEqual([2]);
+  });
+
+  test('an abandoned transport that answers or fails late changes nothing', async () => {
+    bench.client.request(site, 1);
+    bench.runOutOfPatience();
+    bench.call(0).refuse('late');
+    await settle();
+    expect(bench.state).toEqual({ kind: 'working' });
+    bench.call(1).answer();
+    await settle();
+    expect(bench.answers).toEqual([1]);
+    expect(bench.crashes.length).toBe(2);
+  });
+
+  test('two failures in a row are reported with the reason', async () => {
+    bench.client.request(site, 1);
+    bench.call(0).refuse('first');
+    await settle();
+    bench.call(1).refuse('second');
+    await settle();
+    expect(bench.state).toEqual({ kind: 'failed', reason: 'second' });
+    expect(bench.closed).toEqual([0, 1]);
+  });
+
+  test('a later edit tries again after a reported failure', async () => {
+    bench.client.request(site, 1);
+    for (const index of [0, 1]) {
+      bench.call(index).refuse('broken');
+      await settle();
+    }
+    bench.client.request(site, 2);
+    bench.call(2).answer();
+    await settle();
+    expect(bench.answers).toEqual([2]);
+    expect(bench.state).toEqual({ kind: 'idle' });
+  });
+
+  test('a retry repeats the newest request', async () => {
+    bench.client.request(site, 5);
+    for (const index of [0, 1]) {
+      bench.call(index).refuse('broken');
+      await settle();
+    }
+    bench.client.retry();
+    expect(bench.call(2).revision).toBe(5);
+  });
+
+  test('a good answer gives the restart back', async () => {
+    bench.client.request(site, 1);
+    bench.call(0).refuse('once');
+    await settle();
+    bench.call(1).answer();
+    await settle();
+    bench.client.request(site, 2);
+    bench.call(2).refuse('again');
+    await settle();
+    expect(bench.state).toEqual({ kind: 'working' });
+    expect(bench.call(3)).toMatchObject({ transport: 2, revision: 2 });
+  });
+
+  test('a crash restarts; a crash of a transport that was given up does not', async () => {
+    bench.client.request(site, 1);
+    bench.crashes[0]?.('gone');
+    expect(bench.call(1)).toMatchObject({ transport: 1, revision: 1 });
+    bench.crashes[0]?.('gone again');
+    expect(bench.calls.length).toBe(2);
+    bench.call(1).answer();
+    await settle();
+    expect(bench.answers).toEqual([1]);
+  });
+
+  test('a crash at rest is mended by the next request', async () => {
+    bench.client.request(site, 1);
+    bench.call(0).answer();
+    await settle();
+    bench.crashes[0]?.('gone');
+    expect(bench.calls.length).toBe(1);
+    bench.client.request(site, 2);
+    expect(bench.call(1)).toMatchObject({ transport: 1, revision: 2 });
+  });
+
+  test('a transport that cannot be made is reported', () => {
+    bench.refuseToConnect = true;
+    bench.client.request(site, 1);
+    expect(bench.state).toEqual({ kind: 'failed', reason: 'no workers here' });
+  });
+
+  test('nothing is handed on after closing', async () => {
+    bench.client.request(site, 1);
+    bench.client.close();
+    bench.call(0).answer();
+    await settle();
+    expect(bench.answers).toEqual([]);
+    expect(bench.closed).toEqual([0]);
+  });
+});
+
+test('in any order of requests, answers, repeats, failures and silences, revisions only rise and the newest settles', async () => {
+  const step = fc.oneof(
+    fc.record({ kind: fc.constant('request' as const) }),
+    fc.record({ kind: fc.constantFrom('answer' as const, 'refuse' as const), pick: fc.nat(200) }),
+    fc.record({ kind: fc.constantFrom('silence' as const, 'crash' as const) })
+  );
+  await fc.assert(
+    fc.asyncProperty(fc.array(step, { minLength: 1, maxLength: 40 }), async (steps) => {
+      const run = new Bench();
+      let revision = 0;
+      const done = new Set<Call>();
+      const unansweredOf = (transport: number) =>
+        run.calls.filter((call) => call.transport === transport && !done.has(call)).length;
+      for (const each of steps) {
+        const call = 'pick' in each ? run.calls[each.pick % Math.max(1, run.calls.length)] : undefined;
+        if (each.kind === 'request') run.client.request(site, ++revision);
+        else if (each.kind === 'silence') run.runOutOfPatience();
+        else if (each.kind === 'crash') run.crashes.at(-1)?.('crash');
+        else if (call) {
+          done.add(call);
+          if (each.kind === 'answer') call.answer();
+          else call.refuse('refused');
+        }
+        await settle();
+        for (const index of run.crashes.keys()) expect(unansweredOf(index)).toBeLessThanOrEqual(1);
+      }
+      run.client.request(site, ++revision);
+      for (let index = 0; index < run.calls.length; index++) {
+        run.call(index).answer();
+        await settle();
+      }
+      expect(run.answers).toEqual([...new Set(run.answers)].sort((a, b) => a - b));
+      expect(run.answers.at(-1)).toBe(revision);
+      expect(run.state).toEqual({ kind: 'idle' });
+    }),
+    { numRuns: 200 }
+  );
+});

@@ -1,0 +1,16 @@
+import { sveltekit } from '@sveltejs/kit/vite';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  plugins: [sveltekit()],
+  worker: { format: 'es' },
+  build: { target: 'es2022' },
+  // The page opens on a sample; the development server hands out only what is named here or known to Kit.
+  server: { fs: { allow: ['samples'] } },
+  test: {
+    environment: 'node',
+    include: ['tests/**/*.test.ts'],
+    allowOnly: false,
+    expect: { requireAssertions: true }
+  }
+});
