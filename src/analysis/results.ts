@@ -120,6 +120,8 @@ export interface Finding {
 }
 
 export interface Assessment {
+  /** True while some vehicles are still being prepared: their responses are missing. */
+  readonly pending: boolean;
   readonly loops: readonly LoopReadout[];
   readonly couplings: readonly Coupling[];
   readonly circuits: readonly CircuitReadout[];

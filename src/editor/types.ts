@@ -38,7 +38,8 @@ export interface Modifiers {
 
 /** Pointer events in screen pixels from the surface's upper left corner. */
 export type PointerInput = Modifiers & {
-  readonly type: 'down' | 'move' | 'up' | 'cancel' | 'double';
+  /** 'leave': the pointer went off the surface; a gesture in hand goes on, a hover ends. */
+  readonly type: 'down' | 'move' | 'up' | 'cancel' | 'double' | 'leave';
   readonly x: number;
   readonly y: number;
   readonly button: 0 | 1 | 2;
@@ -73,6 +74,8 @@ export interface EditorState {
   readonly draft: Site | null;
   readonly selection: readonly Ref[];
   readonly tool: ToolName;
+  /** A gesture is in hand; Escape drops it and nothing else. */
+  readonly busy: boolean;
   readonly viewport: Viewport;
   readonly overlay: Overlay;
   readonly snap: SnapSettings;

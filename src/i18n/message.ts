@@ -4,7 +4,9 @@ import { en } from './en';
 type Messages = typeof en;
 export type MessageKey = keyof Messages;
 
-type Names<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}` ? Name | Names<Rest> : never;
+type Names<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}`
+  ? Name | Names<Rest>
+  : never;
 type NamesOf<Message> = Message extends string
   ? Names<Message>
   : Message extends { readonly one: infer One extends string; readonly other: infer Other extends string }

@@ -15,7 +15,9 @@ const STATE_AGE = 120;
 export const STATES_KEPT = 10;
 
 export type SaveState =
-  { readonly kind: 'saved' } | { readonly kind: 'saving' } | { readonly kind: 'not saved'; readonly why: Refusal };
+  | { readonly kind: 'saved' }
+  | { readonly kind: 'saving' }
+  | { readonly kind: 'not saved'; readonly why: Refusal };
 
 export interface AutosaveOptions<Document> {
   readonly store: StateStore;
@@ -37,12 +39,22 @@ export interface Autosave<Document> {
   close(): void;
 }
 
+/** One row of the store; a document that waits knows the row it belongs to. */
+interface Row {
+  begun: number | null;
+}
+
+interface Waiting<Document> {
+  readonly document: Document;
+  readonly row: Row;
+}
+
 export function createAutosave<Document extends object>(
   options: AutosaveOptions<Document>
 ): Autosave<Document> {
   const { store, slot, onState } = options;
-  let waiting: Document | null = null;
-  let begun: number | null = null;
+  let waiting: readonly Waiting<Document>[] = [];
+  let row: Row = { begun: null };
   let lastBegun = 0;
   let reported: SaveState['kind'] | null = null;
   let cancelTimer: (() => void) | null = null;
@@ -55,11 +67,9 @@ export function createAutosave<Document extends object>(
     });
   }
 
-  function stateToWrite(): number {
-    const now = options.now();
-    // Never the same moment twice: that would write over the state before.
-    if (begun === null || now - begun > STATE_AGE * 1000) begun = lastBegun = Math.max(now, lastBegun + 1);
-    return begun;
+  function stopTimer() {
+    cancelTimer?.();
+    cancelTimer = null;
   }
 
   function report(state: SaveState) {
@@ -69,9 +79,13 @@ export function createAutosave<Document extends object>(
     onState(state);
   }
 
-  function stopTimer() {
-    cancelTimer?.();
-    cancelTimer = null;
+  function begunOf(target: Row): number {
+    const now = options.now();
+    // Never the same moment twice: that would write over the state before.
+    if (target.begun === null || now - target.begun > STATE_AGE * 1000) {
+      target.begun = lastBegun = Math.max(now, lastBegun + 1);
+    }
+    return target.begun;
   }
 
   async function trim() {
@@ -79,44 +93,51 @@ export function createAutosave<Document extends object>(
     for (const old of states.sort(newestFirst).slice(STATES_KEPT)) await store.remove(slot, old.begun);
   }
 
-  async function write(document: Document) {
-    try {
-      const state = stateToWrite();
-      await store.put({ slot, begun: state, savedAt: options.now(), ...options.describe(document) });
-    } catch (problem) {
-      waiting ??= document;
-      report({ kind: 'not saved', why: refusalOf(problem) });
-      schedule(RETRY_DELAY);
-      return;
+  /** A document of the same row that came in meanwhile is newer. */
+  function putBack(unsaved: readonly Waiting<Document>[]) {
+    waiting = [...unsaved.filter((old) => !waiting.some((each) => each.row === old.row)), ...waiting];
+  }
+
+  async function write(documents: readonly Waiting<Document>[]) {
+    for (const [at, { document, row: target }] of documents.entries()) {
+      try {
+        const begun = begunOf(target);
+        await store.put({ slot, begun, savedAt: options.now(), ...options.describe(document) });
+      } catch (problem) {
+        putBack(documents.slice(at));
+        report({ kind: 'not saved', why: refusalOf(problem) });
+        schedule(RETRY_DELAY);
+        return;
+      }
     }
-    if (waiting === null || reported === 'not saved') report({ kind: 'saved' });
-    if (waiting !== null) report({ kind: 'saving' });
+    if (waiting.length === 0 || reported === 'not saved') report({ kind: 'saved' });
+    if (waiting.length > 0) report({ kind: 'saving' });
     // The work is safe; a state too many is not worth a warning.
     await trim().catch(() => undefined);
   }
 
   async function flush(): Promise<void> {
     while (writing) await writing;
-    const document = waiting;
-    if (document === null) return;
-    waiting = null;
+    if (waiting.length === 0) return;
+    const documents = waiting;
+    waiting = [];
     stopTimer();
     report({ kind: 'saving' });
-    writing = write(document);
+    writing = write(documents);
     await writing;
     writing = null;
   }
 
   return {
     changed(document) {
-      waiting = document;
+      waiting = [...waiting.filter((each) => each.row !== row), { document, row }];
       report({ kind: 'saving' });
       if (reported === 'not saved') stopTimer();
       schedule(DELAY);
     },
     flush,
     beginState() {
-      begun = null;
+      row = { begun: null };
     },
     close: stopTimer
   };

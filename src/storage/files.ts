@@ -30,7 +30,12 @@ export interface FileHost {
 export const LARGEST_FILE = 30_000_000;
 
 export type Opened =
-  | { readonly kind: 'opened'; readonly name: string; readonly text: string; readonly handle: FileHandle | null }
+  | {
+      readonly kind: 'opened';
+      readonly name: string;
+      readonly text: string;
+      readonly handle: FileHandle | null;
+    }
   | { readonly kind: 'too large'; readonly name: string; readonly size: number }
   | { readonly kind: 'cancelled' };
 

@@ -38,7 +38,8 @@ export interface Salvage {
 export interface KeptSite {
   readonly slot: string;
   readonly begun: number;
-  readonly savedAt: Date;
+  /** Milliseconds since 1970. */
+  readonly savedAt: number;
   readonly name: string;
 }
 
@@ -58,10 +59,12 @@ export interface Bench {
   readonly fileName: string | null;
   readonly refusedFile: RefusedFile | null;
   readonly salvage: readonly Salvage[];
-  /** When the site that was recovered at the start had been kept. */
-  readonly recoveredFrom: Date | null;
+  /** When the site that was recovered at the start had been kept, milliseconds since 1970. */
+  readonly recoveredFrom: number | null;
   /** A new release of the program waits to be used. */
   readonly hasUpdate: boolean;
+  /** Name of the release that runs. */
+  readonly version: string;
 
   change(settings: Partial<Settings>): void;
   retryCalculation(): void;

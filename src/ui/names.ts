@@ -14,8 +14,10 @@ const nameIn = (things: readonly Named[], id: string): string => {
   return thing ? nameOf(thing) : id;
 };
 
-export const loopName = (site: { readonly loops: readonly Loop[] }, id: string): string => nameIn(site.loops, id);
-export const laneName = (site: { readonly lanes: readonly Lane[] }, id: string): string => nameIn(site.lanes, id);
+export const loopName = (site: { readonly loops: readonly Loop[] }, id: string): string =>
+  nameIn(site.loops, id);
+export const laneName = (site: { readonly lanes: readonly Lane[] }, id: string): string =>
+  nameIn(site.lanes, id);
 export const circuitName = (site: { readonly circuits: readonly Circuit[] }, id: string): string =>
   nameIn(site.circuits, id);
 

@@ -36,7 +36,9 @@ export const clamped = (value: number, { least, most }: { least: number; most: n
 
 /** Settings from whatever was stored; each one that does not fit is the usual one. */
 export function readSettings(found: unknown): Settings {
-  const stored = (typeof found === 'object' && found !== null ? found : {}) as Readonly<Record<string, unknown>>;
+  const stored = (typeof found === 'object' && found !== null ? found : {}) as Readonly<
+    Record<string, unknown>
+  >;
   const usual = DEFAULT_SETTINGS;
   const oneOf = <T extends string>(options: readonly T[], key: string, fallback: T): T =>
     options.find((option) => option === stored[key]) ?? fallback;

@@ -7,7 +7,11 @@ import type { Answer } from './transport';
 const assessor = createAssessor();
 
 const api = {
-  assess: (site: Site, revision: number): Answer => ({ revision, assessment: assessor.assess(site) })
+  /** Answers at once with the vehicles that are ready; preparing one takes long, so each is a step of its own. */
+  assess(site: Site, revision: number, prepare: boolean): Answer {
+    if (prepare) assessor.prepareNext(site);
+    return { revision, assessment: assessor.assess(site, 'prepared') };
+  }
 };
 
 export type CalculationApi = typeof api;

@@ -3,6 +3,7 @@
  *
  * Every request carries a revision. While one is in flight the newest waiting request replaces older ones. An answer
  * whose revision is not the one in flight (late, duplicated, or from a transport that was given up) is dropped. A
+ * pending answer is handed on and asked for again, one prepared vehicle at a time, unless something newer waits. A
  * failure restarts the transport once and repeats the newest request; a second failure in a row is reported.
  */
 import type { Site } from '#plan/schema';
@@ -37,6 +38,7 @@ export interface AssessmentClient {
 interface Request {
   readonly site: Site;
   readonly revision: number;
+  readonly prepare: boolean;
 }
 
 const reasonOf = (problem: unknown) => (problem instanceof Error ? problem.message : String(problem));
@@ -80,6 +82,7 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
     inFlight = null;
     hasRestarted = false;
     options.onAnswer(answer);
+    if (answer.assessment.pending) waiting ??= { ...flight, prepare: true };
     if (waiting) sendWaiting();
     else options.onState({ kind: 'idle' });
   }
@@ -104,7 +107,7 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
     });
     try {
       transport ??= connect();
-      transport.assess(flight.site, flight.revision).then(
+      transport.assess(flight.site, flight.revision, flight.prepare).then(
         (answer) => {
           settle(flight, answer);
         },
@@ -119,7 +122,7 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
 
   return {
     request(site, revision) {
-      newest = { site, revision };
+      newest = { site, revision, prepare: false };
       waiting = newest;
       sendWaiting();
     },

@@ -14,7 +14,7 @@ export const connectWorker: Connect = (onCrash) => {
   });
   const api = wrap<CalculationApi>(worker);
   return {
-    assess: (site, revision) => api.assess(site, revision),
+    assess: (site, revision, prepare) => api.assess(site, revision, prepare),
     close() {
       worker.terminate();
     }

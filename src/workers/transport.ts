@@ -8,8 +8,11 @@ export interface Answer {
 }
 
 export interface Transport {
-  /** Rejects when the calculation threw. */
-  assess(site: Site, revision: number): Promise<Answer>;
+  /**
+   * Rejects when the calculation threw. `prepare`: get one more vehicle ready first, for a site whose last answer was
+   * pending.
+   */
+  assess(site: Site, revision: number, prepare: boolean): Promise<Answer>;
   close(): void;
 }
 

@@ -102,6 +102,28 @@ describe('the states kept', () => {
   });
 });
 
+test('what was not yet written when something else is opened is kept too', async () => {
+  autosave.changed(drawing('early work'));
+  const first = autosave.flush();
+  autosave.changed(drawing('first site'));
+  autosave.beginState();
+  autosave.changed(drawing('second site'));
+  await first;
+  await autosave.flush();
+  expect(store.states.map(({ text }) => text)).toEqual(['first site', 'second site']);
+});
+
+test('a refused write of two sites is tried again for both', async () => {
+  store.writeError = new DOMException('full', 'QuotaExceededError');
+  autosave.changed(drawing('first site'));
+  autosave.beginState();
+  autosave.changed(drawing('second site'));
+  await clock.pass(1);
+  store.writeError = null;
+  await clock.pass(15);
+  expect(store.states.map(({ text }) => text)).toEqual(['first site', 'second site']);
+});
+
 describe('a store that refuses', () => {
   // The names that the three engines give a full disk, by way of their databases and their key-value stores.
   const full = [

@@ -90,7 +90,10 @@ describe('saving', () => {
   test('writes to the file that was opened', async () => {
     const disk = new Disk();
     const { host, downloads } = makeHost();
-    expect(await saveFile(host, 'text', 'n', disk.handle)).toMatchObject({ kind: 'saved', handle: disk.handle });
+    expect(await saveFile(host, 'text', 'n', disk.handle)).toMatchObject({
+      kind: 'saved',
+      handle: disk.handle
+    });
     expect(disk.written).toBe('text');
     expect(downloads).toEqual([]);
   });

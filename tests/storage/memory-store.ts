@@ -5,8 +5,8 @@ export class MemoryStore implements StateStore {
   records: unknown[] = [];
   aside: SetAside[] = [];
   /** Thrown by every write while set. */
-  writeError: unknown = null;
-  readError: unknown = null;
+  writeError: Error | null = null;
+  readError: Error | null = null;
   writes = 0;
 
   get states(): KeptState[] {
@@ -21,7 +21,7 @@ export class MemoryStore implements StateStore {
   }
 
   list(): Promise<readonly unknown[]> {
-    return this.readError === null ? Promise.resolve([...this.records]) : Promise.reject(this.readError as Error);
+    return this.readError === null ? Promise.resolve([...this.records]) : Promise.reject(this.readError);
   }
 
   remove(slot: string, begun: number): Promise<void> {
@@ -46,7 +46,7 @@ export class MemoryStore implements StateStore {
 
   #write(change: () => void): Promise<void> {
     this.writes++;
-    if (this.writeError !== null) return Promise.reject(this.writeError as Error);
+    if (this.writeError !== null) return Promise.reject(this.writeError);
     change();
     return Promise.resolve();
   }

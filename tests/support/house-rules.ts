@@ -37,7 +37,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   plan: { rooms: ['units'], packages: ['zod', 'immer'], withoutPage: true },
   analysis: { rooms: ['units', 'physics', 'plan'], packages: [], withoutPage: true },
   editor: { rooms: ['units', 'plan'], packages: ['immer'], withoutPage: true },
-  exchange: { rooms: ['units', 'plan', 'analysis'], packages: [], withoutPage: true },
+  exchange: { rooms: ['units', 'plan', 'analysis'], packages: ['papaparse'], withoutPage: true },
   storage: { rooms: ['plan'], packages: ['idb'] },
   workers: { rooms: ['plan', 'analysis'], packages: ['comlink'] },
   cli: { rooms: ['units', 'plan', 'analysis', 'exchange'], packages: ['node:*'], withoutPage: true },

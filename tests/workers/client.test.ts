@@ -8,13 +8,15 @@ import type { Answer } from '#workers/transport';
 interface Call {
   readonly transport: number;
   readonly revision: number;
-  answer(revision?: number): void;
+  readonly prepare: boolean;
+  answer(revision?: number, pending?: boolean): void;
   refuse(reason: string): void;
 }
 
 const site = siteSchema.parse({ format: 'kerfline-site', version: 1 });
 
 const EMPTY: Assessment = {
+  pending: false,
   loops: [],
   couplings: [],
   circuits: [],
@@ -43,13 +45,14 @@ class Bench {
         if (this.refuseToConnect) throw new Error('no workers here');
         const transport = this.crashes.push(onCrash) - 1;
         return {
-          assess: (_site, revision) =>
+          assess: (_site, revision, prepare) =>
             new Promise<Answer>((resolve, reject) => {
               this.calls.push({
                 transport,
                 revision,
-                answer: (claimed = revision) => {
-                  resolve({ revision: claimed, assessment: EMPTY });
+                prepare,
+                answer: (claimed = revision, pending = false) => {
+                  resolve({ revision: claimed, assessment: { ...EMPTY, pending } });
                 },
                 refuse: (reason) => {
                   reject(new Error(reason));
@@ -114,6 +117,31 @@ describe('one at a time', () => {
     bench.call(1).answer();
     await settle();
     expect(bench.answers).toEqual([1, 4]);
+  });
+});
+
+describe('an answer that is pending', () => {
+  test('is handed on, and asked for again until it is whole', async () => {
+    bench.client.request(site, 1);
+    bench.call(0).answer(1, true);
+    await settle();
+    expect(bench.answers).toEqual([1]);
+    expect(bench.call(1)).toMatchObject({ revision: 1, prepare: true });
+    bench.call(1).answer(1, true);
+    await settle();
+    bench.call(2).answer();
+    await settle();
+    expect(bench.answers).toEqual([1, 1, 1]);
+    expect(bench.calls.map(({ prepare }) => prepare)).toEqual([false, true, true]);
+    expect(bench.state).toEqual({ kind: 'idle' });
+  });
+
+  test('makes way for a newer request', async () => {
+    bench.client.request(site, 1);
+    bench.client.request(site, 2);
+    bench.call(0).answer(1, true);
+    await settle();
+    expect(bench.call(1)).toMatchObject({ revision: 2, prepare: false });
   });
 });
 

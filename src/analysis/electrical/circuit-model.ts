@@ -43,7 +43,9 @@ export interface SolvedCircuit {
   readonly loops: readonly LoopImpedance[];
   /** Current of each loop per terminal ampere, real part, in its winding sense as drawn. */
   readonly shares: readonly number[];
-  /** Terminal inductance with ΔL (H) added to the loops' matrix; null at a resonance. */
+  /** ∂L/∂L_ij at the terminals: the product of the loops' currents, real part. First order in ΔL. */
+  readonly weights: readonly (readonly number[])[];
+  /** Terminal inductance, H, with ΔL (H) added to the loops' matrix; exact. */
   readonly inductanceWith: (change: (i: number, j: number) => number) => number;
 }
 
@@ -85,6 +87,7 @@ export const solveCircuit = (input: CircuitInput): SolvedCircuit => {
     ...figures,
     loops,
     shares: rest.currents.map(({ re }) => re),
+    weights: rest.currents.map((a) => rest.currents.map((b) => a.re * b.re - a.im * b.im)),
     inductanceWith: (change) => terminalFigures(solve(change).impedance, frequency).inductance
   };
 };

@@ -30,7 +30,8 @@ export interface SnapOptions {
 
 export const NO_SNAP: Snap = { by: [0, 0], guides: [], text: '' };
 
-const toGrid = (value: number, step: number): number => Math.round(value / step) * step - value;
+/** From the value to the nearest multiple of the step. */
+export const toStep = (value: number, step: number): number => Math.round(value / step) * step - value;
 
 const isPoint = (box: Box): boolean => box.right - box.left < 1e-9 && box.top - box.bottom < 1e-9;
 
@@ -81,7 +82,7 @@ export function snapBox(box: Box, targets: Targets, options: SnapOptions): Snap 
   const step = (axis: Axis): number => {
     const offer = offers[axis];
     if (offer) return offer.by;
-    return options.grid !== null && options.axes[axis] ? toGrid(spanOf(box, axis).low, options.grid) : 0;
+    return options.grid !== null && options.axes[axis] ? toStep(spanOf(box, axis).low, options.grid) : 0;
   };
   const by: Point = [step(0), step(1)];
   const moved = movedBox(box, by);

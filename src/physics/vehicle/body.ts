@@ -29,14 +29,14 @@ const MOST_UNKNOWNS = 1_600;
 const meshPlates = (plates: readonly PlatePart[], fineness: number): PlateMesh[] => {
   for (let coarser = 1; ; coarser *= 1.2) {
     const meshes = plates.map((plate) =>
-      meshPlate(plate, (coarser * CELL_PER_HEIGHT * Math.max(plate.height, LEAST_HEIGHT)) / fineness)
+      meshPlate(plate, (coarser * CELL_PER_HEIGHT * Math.max(plate.height, LEAST_HEIGHT)) / fineness, fineness)
     );
     const unknowns = meshes.reduce((sum, mesh) => sum + mesh.unknowns, 0);
     if (unknowns <= MOST_UNKNOWNS * fineness * fineness || coarser > 100) return meshes;
   }
 };
 
-/** Meshes, fills and factors the matrix of a vehicle. `fineness` > 1 refines the plates for convergence studies. */
+/** Meshes, fills and factors the matrix of a vehicle. `fineness` below 1 is quick, above 1 proves convergence. */
 export const buildBody = (parts: readonly Part[], fineness = 1): Body => {
   const plates = meshPlates(
     parts.filter((part) => part.kind === 'plate'),

@@ -11,12 +11,17 @@ const LEAST_ZONE = 7;
 const SHORT_ZONE = 4;
 const MOST_ZONE = 16;
 
-/** Node positions from −side/2 to side/2, metres; the largest cell is about `step` metres. */
-export const gradedNodes = (side: number, step: number): Float64Array => {
-  const wanted = Math.max(side < step ? SHORT_ZONE : LEAST_ZONE, Math.ceil((GRADING * side) / (2 * step)));
-  const cells = Math.min(wanted, MOST_ZONE);
+/**
+ * Node positions from −side/2 to side/2, metres; the largest cell is about `step` metres. `fineness` scales the least and
+ * most numbers of cells, which `step` alone does not reach.
+ */
+export const gradedNodes = (side: number, step: number, fineness: number): Float64Array => {
+  const least = Math.ceil((side < step ? SHORT_ZONE : LEAST_ZONE) * fineness);
+  const wanted = Math.max(least, Math.ceil((GRADING * side) / (2 * step)));
+  const most = Math.ceil(MOST_ZONE * fineness);
+  const cells = Math.min(wanted, most);
   const lastCell = 1 - (1 - 1 / cells) ** GRADING;
-  const zone = Math.min(side / 2, wanted > MOST_ZONE ? step / lastCell : side / 2);
+  const zone = Math.min(side / 2, wanted > most ? step / lastCell : side / 2);
   const between = side - 2 * zone;
   const steps = Math.ceil(between / step - 1e-9);
   const left = Array.from({ length: cells }, (_, k) => -side / 2 + zone * (k / cells) ** GRADING);

@@ -24,10 +24,10 @@ export interface PlateMesh {
 
 const FLUX_POINTS = 2;
 
-/** `step` is the largest cell's side in metres. */
-export const meshPlate = (plate: PlatePart, step: number): PlateMesh => {
-  const across = gradedNodes(plate.width, step);
-  const along = gradedNodes(plate.length, step);
+/** `step` is the largest cell's side in metres; see `gradedNodes` for the fineness. */
+export const meshPlate = (plate: PlatePart, step: number, fineness: number): PlateMesh => {
+  const across = gradedNodes(plate.width, step, fineness);
+  const along = gradedNodes(plate.length, step, fineness);
   const xs = across.map((x) => x + plate.x);
   const ys = along.map((y) => y + plate.y);
   const index = new Int32Array(xs.length * ys.length).fill(-1);

@@ -18,7 +18,7 @@ export interface RingPath {
   readonly dz: Float64Array;
 }
 
-const POINTS = 48;
+const POINTS = 32;
 
 export const ringPath = (ring: RingPart): RingPath => {
   const [nx, ny, nz] = ring.axis;

@@ -11,7 +11,8 @@ export function dragLoopHandle(site: Site, id: string, handle: string, to: Point
   const loop = site.loops.find((each) => each.id === id);
   if (!loop) return site;
   const dragged = definitionOf(loop.shape).dragHandle(loop.shape, handle, clampPoint(to), fromCentre);
-  return setShape(site, id, tidyShape(dragged));
+  const shape = tidyShape(dragged);
+  return JSON.stringify(shape) === JSON.stringify(loop.shape) ? site : setShape(site, id, shape);
 }
 
 const withPoint = (points: readonly Point[], index: number, to: Point): readonly Point[] =>

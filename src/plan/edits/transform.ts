@@ -64,7 +64,7 @@ const shared = (site: Site, next: Site): Site =>
   );
 
 export function moveThings(site: Site, things: readonly Thing[], by: Point): Site {
-  const [x, y] = clampShift(anchorsOf(site, things), by);
+  const [x, y] = tidyPoint(clampShift(anchorsOf(site, things), by));
   if (x === 0 && y === 0) return site;
   return changed(site, things, {
     shape: (shape) => moveShape(shape, [x, y]),

@@ -35,7 +35,9 @@ const COMPASS: readonly (readonly [string, Point])[] = [
   ['w', [-1, 0]]
 ];
 
-export const clampSide = (side: number): number => Math.min(BOUNDS.side.max, Math.max(BOUNDS.side.min, side));
+/** Within the bounds, and to a nanometre: turning back and forth must not leave 1.9999999999999998 m in the document. */
+export const clampSide = (side: number): number =>
+  Math.round(Math.min(BOUNDS.side.max, Math.max(BOUNDS.side.min, side)) * 1e9) / 1e9;
 
 /** From the box's own frame to the plan. */
 export const placed = (box: Box, local: Point): Point => add(box.centre, rotate(local, box.rotation));

@@ -10,6 +10,9 @@ import { edgesOf } from './path';
 /** Points nearer than this are one point entered twice: no saw makes a side of a millimetre. */
 const SAME_POINT = 0.001;
 
+/** Square metres. */
+const SMALLEST_AREA = 0.001;
+
 const say = ([x, y]: Point): string => `(${x}, ${y})`;
 
 function problem({ points }: ShapeOf<'polygon'>): ShapeProblem | null {
@@ -29,8 +32,8 @@ function problem({ points }: ShapeOf<'polygon'>): ShapeProblem | null {
       `side ${crossing[0] + 1} crossing or touching side ${crossing[1] + 1}`,
       'an outline that neither crosses nor touches itself'
     );
-  if (Math.abs(signedArea(points)) < BOUNDS.side.min ** 2)
-    return wrong('an outline that encloses nothing', `an area of at least ${BOUNDS.side.min ** 2} m²`);
+  if (Math.abs(signedArea(points)) < SMALLEST_AREA)
+    return wrong('an outline that encloses nothing', `an area of at least ${SMALLEST_AREA} m²`);
   return null;
 }
 

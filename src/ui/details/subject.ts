@@ -54,7 +54,9 @@ export function refsOf(site: Site, ids: readonly string[]): readonly Ref[] {
     if (site.lanes.some((lane) => lane.id === id)) return [{ kind: 'lane', id }];
     return site.marks.some((mark) => mark.id === id) ? [{ kind: 'mark', id }] : [];
   });
-  return refs.filter((ref, at) => refs.findIndex(({ kind, id }) => kind === ref.kind && id === ref.id) === at);
+  return refs.filter(
+    (ref, at) => refs.findIndex(({ kind, id }) => kind === ref.kind && id === ref.id) === at
+  );
 }
 
 /** The value that all have in common, or null. */

@@ -1,7 +1,7 @@
 """Neumann's double integral M = mu0/4pi * int int (dr . dr') / |r - r'| by adaptive quadrature, no closed form inside.
 
-A piece is a straight segment ('line', p, q) or an arc ('arc', centre, radius, from, to) in a horizontal plane, angles in
-radians, run in the given sense. Both parameters run over [0, 1]. A box of the (s, t) square is accepted when its
+A piece is a straight segment ('line', p, q), an arc ('arc', centre, radius, from, to) in a horizontal plane, angles in
+radians, or one in the plane of two given unit vectors ('arc', centre, radius, from, to, u, v); run in the given sense. Both parameters run over [0, 1]. A box of the (s, t) square is accepted when its
 10 x 10 Gauss-Legendre value and that of its four quarters differ by less than `tol` of the integral of |dr||dr'|/|r-r'|.
 Touching ends (an integrable 1/r) are refined towards the common point until that point's box itself weighs less than `tol`.
 """
@@ -22,6 +22,14 @@ def arc(centre, radius, start=0.0, end=2 * math.pi):
     return ('arc', tuple(float(v) for v in centre), float(radius), float(start), float(end))
 
 
+def ring(centre, radius, axis):
+    """A whole circle, right-handed about `axis`."""
+    n = np.array(axis, float) / np.linalg.norm(axis)
+    u = np.cross(n, [0, 0, 1] if abs(n[2]) < 0.9 else [1, 0, 0])
+    u /= np.linalg.norm(u)
+    return (*arc(centre, radius), tuple(u), tuple(np.cross(n, u)))
+
+
 def length(piece):
     if piece[0] == 'line':
         return math.dist(piece[1], piece[2])
@@ -33,11 +41,11 @@ def trace(piece, s):
     if piece[0] == 'line':
         p, q = np.array(piece[1]), np.array(piece[2])
         return p + (q - p) * s[..., None], np.broadcast_to(q - p, s.shape + (3,))
-    _, c, radius, start, end = piece
-    phi = start + (end - start) * s
-    cos, sin, zero = np.cos(phi), np.sin(phi), np.zeros_like(phi)
-    return (np.array(c) + radius * np.stack([cos, sin, zero], -1),
-            radius * (end - start) * np.stack([-sin, cos, zero], -1))
+    _, c, radius, start, end = piece[:5]
+    u, v = (np.array(e) for e in piece[5:] or ((1.0, 0, 0), (0, 1.0, 0)))
+    phi = (start + (end - start) * s)[..., None]
+    return (np.array(c) + radius * (np.cos(phi) * u + np.sin(phi) * v),
+            radius * (end - start) * (np.cos(phi) * v - np.sin(phi) * u))
 
 
 def boxes_value(a, b, box):

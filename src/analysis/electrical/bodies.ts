@@ -1,0 +1,64 @@
+/**
+ * Vehicles as factored matrices, built once and kept. Two finenesses: the coarse one finds where along a pass the response
+ * is strongest, and serves loops far away; every figure that is shown for a near loop comes from the fine one.
+ */
+import { buildBody, type Body } from '#physics/vehicle/body';
+import type { Part } from '#physics/vehicle/parts';
+import type { Vehicle } from '#plan/schema';
+
+export interface VehicleBody {
+  /** Number of this set of parts, for caches. */
+  readonly key: number;
+  readonly fine: Body;
+  readonly coarse: Body;
+}
+
+const COARSE = 0.45;
+
+export const partsOf = ({ parts }: Vehicle): Part[] =>
+  parts.map((part) =>
+    part.kind === 'plate'
+      ? {
+          kind: 'plate',
+          x: part.centre[0],
+          y: part.centre[1],
+          height: part.height,
+          width: part.width,
+          length: part.length
+        }
+      : {
+          kind: 'ring',
+          x: part.centre[0],
+          y: part.centre[1],
+          height: part.centre[2],
+          radius: part.radius,
+          conductorRadius: part.conductorRadius,
+          axis: part.axis
+        }
+  );
+
+export interface BodyStore {
+  has(vehicle: Vehicle): boolean;
+  get(vehicle: Vehicle): VehicleBody;
+}
+
+const MOST_BODIES = 40;
+
+export const createBodyStore = (): BodyStore => {
+  const bodies = new Map<string, VehicleBody>();
+  let nextKey = 1;
+  const keyOf = (vehicle: Vehicle): string => JSON.stringify(vehicle.parts);
+  return {
+    has: (vehicle) => bodies.has(keyOf(vehicle)),
+    get: (vehicle) => {
+      const key = keyOf(vehicle);
+      const known = bodies.get(key);
+      if (known) return known;
+      const parts = partsOf(vehicle);
+      const body = { key: nextKey++, fine: buildBody(parts), coarse: buildBody(parts, COARSE) };
+      if (bodies.size >= MOST_BODIES) bodies.delete(bodies.keys().next().value!);
+      bodies.set(key, body);
+      return body;
+    }
+  };
+};

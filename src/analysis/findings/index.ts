@@ -1,0 +1,38 @@
+/** All rules, the gravest findings first. A new finding is one file and one line here. */
+import type { Site } from '#plan/schema';
+import type { Assessment, Finding, Severity } from '../results';
+import { beating } from './beating';
+import { frequencyBand, nearResonance, sharedChannel, unconnected } from './channels';
+import { cover, slotWidth } from './cover';
+import { createContext, type FindingRule } from './finding';
+import { inductanceRange } from './inductance-range';
+import { lowQuality } from './low-quality';
+import { nextLane } from './next-lane';
+import { cornerCut, impossibleShape } from './shape';
+import { undetected } from './undetected';
+import { unusualTurns } from './unusual-turns';
+
+const RULES: readonly FindingRule[] = [
+  impossibleShape,
+  undetected,
+  beating,
+  nextLane,
+  sharedChannel,
+  inductanceRange,
+  lowQuality,
+  slotWidth,
+  cover,
+  cornerCut,
+  unusualTurns,
+  frequencyBand,
+  nearResonance,
+  unconnected
+];
+
+const ORDER: readonly Severity[] = ['problem', 'caution', 'note'];
+
+export const findingsOf = (site: Site, result: Omit<Assessment, 'findings'>): readonly Finding[] => {
+  const context = createContext(site, result);
+  const all = RULES.flatMap((rule) => rule(context));
+  return ORDER.flatMap((severity) => all.filter((finding) => finding.severity === severity));
+};

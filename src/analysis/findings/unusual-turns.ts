@@ -1,0 +1,28 @@
+/**
+ * Turns that give the loop alone an inductance outside 50–700 µH, the window that units must accept (NEMA TS 1/TS 2, from
+ * memory). Inductance goes with about N² for turns that lie together, which the suggested number uses.
+ */
+import { called, type FindingRule } from './finding';
+
+const LEAST = 50e-6;
+const MOST = 700e-6;
+
+export const unusualTurns: FindingRule = ({ loops, say }) =>
+  loops
+    .filter(({ readout }) => readout.inductance_H < LEAST || readout.inductance_H > MOST)
+    .map(({ loop, readout }) => {
+      const few = readout.inductance_H < LEAST;
+      const exact = loop.turns * Math.sqrt((few ? LEAST : MOST) / readout.inductance_H);
+      const turns = Math.max(1, few ? Math.ceil(exact) : Math.floor(exact));
+      return {
+        severity: 'caution' as const,
+        code: 'turns',
+        subject: loop.id,
+        selects: [loop.id],
+        message: `${loop.turns} ${loop.turns === 1 ? 'turn is' : 'turns are'} unusually ${few ? 'few' : 'many'} for ${called(loop)}: the loop alone has ${say(readout.inductance_H, 'inductance')}.`,
+        advice:
+          turns === loop.turns
+            ? 'Change its size, or connect it in series or in parallel with another loop.'
+            : `About ${turns} would bring it to ${few ? 'at least' : 'at most'} ${say(few ? LEAST : MOST, 'inductance')}.`
+      };
+    });

@@ -1,0 +1,99 @@
+/** How every vehicle answers on one circuit, in its own lanes and from the lanes beside them. */
+import { vehicleOf, vehiclesOf, type CatalogueVehicle } from '#plan/catalogue/vehicles';
+import type { Circuit, Loop, Site } from '#plan/schema';
+import type { VehicleBody } from '../electrical/bodies';
+import type { SolvedCircuit } from '../electrical/circuit-model';
+import type { NeighbourResponse, VehicleResponse } from '../results';
+import type { LaneLine } from './lane-line';
+import { extentAlong, neighbourLines, pathOffsets, servedLines } from './paths';
+import { strongestOnPath, type Strongest } from './strongest';
+
+/** The largest vehicle of a lane where the drawing names none. */
+export const USUAL_LARGEST = 'lorry';
+/** Low and wide: it can reach further sideways than a lorry with a high floor. */
+const LOW_VEHICLE = 'car';
+
+const passes = (
+  circuit: SolvedCircuit,
+  loops: readonly Loop[],
+  vehicle: CatalogueVehicle,
+  body: VehicleBody,
+  lines: readonly LaneLine[]
+): readonly Strongest[] => {
+  // loops one behind the other in one lane are one pass; the line past the first of them is that lane's
+  const distinct = lines.filter((line, k) => lines.findIndex((other) => sameLine(line, other)) === k);
+  return distinct.flatMap((line) =>
+    pathOffsets(vehicle.paths, line.width).map((offset) =>
+      strongestOnPath(
+        circuit,
+        body,
+        vehicle,
+        line,
+        offset,
+        loops.map((loop) => extentAlong(loop, line))
+      )
+    )
+  );
+};
+
+const sameLine = (a: LaneLine, b: LaneLine): boolean =>
+  a === b ||
+  (a.lane !== null &&
+    a.lane === b.lane &&
+    Math.abs(a.direction[0] * b.direction[1] - a.direction[1] * b.direction[0]) < 1e-9);
+
+const weakerFirst = (a: Strongest, b: Strongest): number => b.deltaLOverL - a.deltaLOverL;
+
+/** Vehicles to look at on a circuit: everything in the catalogue and in the site. */
+export const vehicleResponses = (
+  circuit: Circuit,
+  solved: SolvedCircuit,
+  loops: readonly Loop[],
+  site: Site,
+  bodyOf: (vehicle: CatalogueVehicle) => VehicleBody | null
+): readonly VehicleResponse[] => {
+  const lines = servedLines(loops, site);
+  const threshold = circuit.channel?.tripThreshold ?? null;
+  return vehiclesOf(site).flatMap((vehicle) => {
+    const body = bodyOf(vehicle);
+    if (!body) return [];
+    const sorted = [...passes(solved, loops, vehicle, body, lines)].sort(weakerFirst);
+    const weakest = sorted[0]!;
+    const strongest = sorted[sorted.length - 1]!;
+    return [
+      {
+        vehicle: vehicle.id,
+        best: strongest.deltaLOverL,
+        worst: weakest.deltaLOverL,
+        at: strongest.at,
+        heading: strongest.heading,
+        margin: threshold === null ? null : -weakest.deltaLOverL / threshold,
+        wanted: circuit.detect.includes(vehicle.id)
+      }
+    ];
+  });
+};
+
+/** The worst that the traffic of each lane beside the circuit does to it, driving in its lane's middle. */
+export const neighbourResponses = (
+  solved: SolvedCircuit,
+  loops: readonly Loop[],
+  site: Site,
+  bodyOf: (vehicle: CatalogueVehicle) => VehicleBody | null
+): readonly NeighbourResponse[] =>
+  neighbourLines(loops, site).flatMap((line) => {
+    const lane = line.lane!;
+    const ids = [...new Set([lane.largestVehicle ?? USUAL_LARGEST, LOW_VEHICLE])];
+    const answers = ids.flatMap((id) => {
+      const vehicle = vehicleOf(id, site);
+      const body = vehicle && bodyOf(vehicle);
+      if (!vehicle || !body) return [];
+      const extents = loops.map((loop) => extentAlong(loop, line));
+      return [{ id, pass: strongestOnPath(solved, body, vehicle, line, 0, extents) }];
+    });
+    if (answers.length === 0) return [];
+    const worst = answers.reduce((a, b) => (b.pass.deltaLOverL < a.pass.deltaLOverL ? b : a));
+    return [
+      { lane: lane.id, vehicle: worst.id, deltaLOverL: worst.pass.deltaLOverL, at: worst.pass.at }
+    ];
+  });

@@ -1,0 +1,75 @@
+/** A placed vehicle: what it changes in every loop alone and at every circuit's terminals. */
+import { dot } from '#physics/numeric/cholesky';
+import { reducedFlux, type Placement } from '#physics/vehicle/flux';
+import type { CatalogueVehicle } from '#plan/catalogue/vehicles';
+import type { Probe, Site } from '#plan/schema';
+import { outlineOf } from '#plan/shapes/index';
+import type { VehicleBody } from '../electrical/bodies';
+import type { ModelledLoop } from '../electrical/circuit-input';
+import type { SolvedCircuit } from '../electrical/circuit-model';
+import { RecentCache } from '../recent-cache';
+import type { ProbeReadout } from '../results';
+
+/** Reduced fluxes by vehicle, place, mesh and loop: an edited loop leaves the other loops' alone. */
+export type FluxCache = RecentCache<string, Float64Array>;
+export const createFluxCache = (): FluxCache => new RecentCache(1_000);
+
+/** A loop this far from the vehicle's body is served by the coarse mesh, metres: its response there is below 1e-5. */
+const NEAR = 3;
+
+const isNear = ({ loop }: ModelledLoop, { at }: Probe, vehicle: CatalogueVehicle): boolean => {
+  const reach = Math.hypot(vehicle.bodyLength, vehicle.bodyWidth) / 2 + NEAR;
+  const outline = outlineOf(loop.shape);
+  const largest = outline.reduce(
+    (most, point) =>
+      Math.max(most, ...outline.map((other) => Math.hypot(point[0] - other[0], point[1] - other[1]))),
+    0
+  );
+  return outline.some((point) => Math.hypot(point[0] - at[0], point[1] - at[1]) < reach + largest / 2);
+};
+
+export const probeReadout = (
+  probe: Probe,
+  vehicle: CatalogueVehicle,
+  body: VehicleBody,
+  site: Site,
+  circuits: ReadonlyMap<string, SolvedCircuit>,
+  loops: ReadonlyMap<string, ModelledLoop>,
+  fluxes: FluxCache
+): ProbeReadout => {
+  const placement: Placement = { x: probe.at[0], y: probe.at[1], heading: probe.heading };
+  const place = `${body.key} ${probe.at[0]} ${probe.at[1]} ${probe.heading}`;
+  // loops of one circuit must see the same mesh, or their cross terms would not match
+  const near = new Set([...loops.values()].filter((each) => isNear(each, probe, vehicle)).map(({ loop }) => loop.id));
+  for (const { input } of circuits.values())
+    if (input.loops.some(({ id }) => near.has(id))) input.loops.forEach(({ id }) => near.add(id));
+  const reduced = new Map(
+    [...loops].map(([id, { model }]) => {
+      const mesh = near.has(id) ? 'fine' : 'coarse';
+      const make = () => reducedFlux(body[mesh], model.filaments, placement);
+      return [id, fluxes.get(`${place} ${mesh} ${model.key}`, make)];
+    })
+  );
+  const change = (a: string, b: string): number => -dot(reduced.get(a)!, reduced.get(b)!);
+  return {
+    vehicle: probe.vehicle,
+    at: probe.at,
+    circuits: site.circuits.flatMap(({ id, channel }) => {
+      const solved = circuits.get(id);
+      if (!solved) return [];
+      const ids = solved.input.loops.map((loop) => loop.id);
+      const deltaL = solved.inductanceWith((i, j) => change(ids[i]!, ids[j]!)) - solved.inductance;
+      const deltaLOverL = deltaL / solved.inductance;
+      return [
+        {
+          id,
+          deltaL_H: deltaL,
+          deltaLOverL,
+          deltaF_Hz: (-deltaLOverL / 2) * solved.frequency,
+          detected: channel !== null && -deltaLOverL >= channel.tripThreshold
+        }
+      ];
+    }),
+    loops: [...loops.keys()].map((id) => ({ id, deltaL_H: change(id, id) }))
+  };
+};

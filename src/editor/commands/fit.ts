@@ -1,0 +1,17 @@
+import type { Command } from '../types';
+
+export const fitAll: Command = {
+  id: 'fit-all',
+  label: 'Show everything',
+  keys: ['F', 'Home'],
+  applies: () => true,
+  run: (editor) => editor.fit('all')
+};
+
+export const fitSelection: Command = {
+  id: 'fit-selection',
+  label: 'Show the selection',
+  keys: ['Shift+F'],
+  applies: ({ selection }) => selection.length > 0,
+  run: (editor) => editor.fit('selection')
+};

@@ -1,0 +1,48 @@
+/** All commands: menu, keys and palette read this list. */
+import type { Command, KeyInput } from '../types';
+import { cancel } from './cancel';
+import { copy, cut, paste, pasteInPlace } from './clipboard';
+import { remove } from './delete';
+import { duplicate } from './duplicate';
+import { fitAll, fitSelection } from './fit';
+import { redo, undo } from './history';
+import { inserts } from './insert';
+import { keyText } from './key';
+import { nudges } from './nudge';
+import { rotateLeft, rotateRight } from './rotate';
+import { selectAll } from './select-all';
+import { toggleGrid, toggleGridSnap, toggleObjectSnap } from './switches';
+import { toolCommands } from './tools';
+import { joinCircuits, splitCircuits } from './wiring';
+import { zoomIn, zoomOut } from './zoom';
+
+export const commands: readonly Command[] = [
+  undo,
+  redo,
+  cut,
+  copy,
+  paste,
+  pasteInPlace,
+  duplicate,
+  remove,
+  selectAll,
+  ...nudges,
+  rotateLeft,
+  rotateRight,
+  joinCircuits,
+  splitCircuits,
+  ...toolCommands,
+  ...inserts,
+  zoomIn,
+  zoomOut,
+  fitAll,
+  fitSelection,
+  toggleGrid,
+  toggleGridSnap,
+  toggleObjectSnap,
+  cancel
+];
+
+const byKey = new Map(commands.flatMap((command) => command.keys.map((key) => [key, command] as const)));
+
+export const commandForKey = (input: KeyInput): Command | null => byKey.get(keyText(input)) ?? null;

@@ -1,0 +1,188 @@
+/** The editor: one immutable state, changed by gestures, commands and undo, with listeners told once a change. */
+import type { Site } from '#plan/schema';
+import { commandForKey, commands } from './commands/index';
+import { boxAround } from './geometry/box';
+import { NO_HISTORY, recorded, redoLabel, redone, sealed, undoLabel, undone, type History, type Moment } from './history';
+import { AT_REST, looksSame, overlayOf } from './overlay';
+import { allRefs, sameSelection, stillThere } from './selection';
+import { defaultSnap } from './snap-settings';
+import { boxOf } from './things';
+import { tools } from './tools/index';
+import type { Outcome, ToolInput, ToolState } from './tools/tool';
+import type { Editor, EditorState, PointerInput, Scratch, Step } from './types';
+import { DEFAULT_VIEWPORT, fitted, pannedBy, screenToPlan, zoomedAbout } from './viewport';
+
+/** What an empty plan shows: a piece of road, metres. */
+const EMPTY_VIEW = boxAround([[-10, -10], [10, 10]])!; // prettier-ignore
+
+const opened = (site: Site): EditorState => ({
+  site,
+  draft: null,
+  selection: [],
+  tool: 'select',
+  busy: false,
+  viewport: DEFAULT_VIEWPORT,
+  overlay: AT_REST,
+  snap: defaultSnap(site.displayUnits),
+  undoLabel: null,
+  redoLabel: null,
+  revision: 0,
+  vehicle: 'car'
+});
+
+export function createEditor(site: Site): Editor {
+  let state = opened(site);
+  let history: History = NO_HISTORY;
+  let hand: ToolState = tools.select;
+  const listeners = new Set<(state: EditorState) => void>();
+  const scratch: Scratch = { clipboard: null, pastes: 0, copied: null, pointer: null };
+
+  function update(patch: Partial<EditorState>): void {
+    const changes = Object.entries(patch).some(([key, value]) => state[key as keyof EditorState] !== value);
+    if (!changes) return;
+    state = { ...state, ...patch };
+    for (const listener of [...listeners]) listener(state);
+  }
+
+  /** The fields that follow from a changed document. */
+  function afterChange({ site: next, selection }: Moment): Partial<EditorState> {
+    const switched = next.displayUnits !== state.site.displayUnits;
+    const gridStep = defaultSnap(next.displayUnits).gridStep;
+    return {
+      site: next,
+      selection: stillThere(next, selection),
+      revision: state.revision + 1,
+      undoLabel: undoLabel(history),
+      redoLabel: redoLabel(history),
+      ...(switched ? { snap: { ...state.snap, gridStep } } : {})
+    };
+  }
+
+  function record({ label, site: next, selection, merge }: Step): Partial<EditorState> {
+    if (next === state.site) return selection ? { selection: stillThere(next, selection) } : {};
+    const before: Moment = { site: state.site, selection: state.selection };
+    const after: Moment = { site: next, selection: stillThere(next, selection ?? state.selection) };
+    history = recorded(history, { label, before, after, merge });
+    return afterChange(after);
+  }
+
+  function chosen(selection: EditorState['selection']): Partial<EditorState> {
+    if (sameSelection(selection, state.selection)) return {};
+    history = sealed(history);
+    return { selection };
+  }
+
+  /** What an outcome does not name goes back to rest. */
+  function apply(outcome: Outcome): void {
+    hand = outcome.tool ? tools[outcome.tool] : outcome.next;
+    const overlay = overlayOf(outcome.overlay);
+    update({
+      draft: outcome.draft && outcome.draft !== state.site ? outcome.draft : null,
+      overlay: looksSame(overlay, state.overlay) ? state.overlay : overlay,
+      busy: hand.busy,
+      ...(outcome.selection ? chosen(outcome.selection) : {}),
+      ...(outcome.viewport ? { viewport: outcome.viewport } : {}),
+      ...(outcome.tool ? { tool: outcome.tool } : {}),
+      ...(outcome.step ? record(outcome.step) : {})
+    });
+  }
+
+  /** Whether the tool wanted the event. */
+  function offer(input: ToolInput): boolean {
+    const outcome = hand.on(input, state);
+    if (outcome) apply(outcome);
+    return outcome !== null;
+  }
+
+  const rest = (): Partial<EditorState> => ({ draft: null, overlay: AT_REST, busy: false });
+
+  function dropGesture(): void {
+    hand = tools[state.tool];
+    update(rest());
+  }
+
+  function go(to: ReturnType<typeof undone>): void {
+    if (!to) return;
+    hand = tools[state.tool];
+    history = to.history;
+    update({ ...rest(), ...afterChange(to.moment) });
+  }
+
+  function point(input: PointerInput): void {
+    if (input.type === 'cancel') return dropGesture();
+    if (input.type === 'leave') {
+      scratch.pointer = null;
+      if (!hand.busy) update(rest());
+      return;
+    }
+    const at = screenToPlan(state.viewport, [input.x, input.y]);
+    scratch.pointer = at;
+    if (input.button !== 0) return;
+    offer({ ...input, type: input.type, at, screen: [input.x, input.y] });
+  }
+
+  const editor: Editor = {
+    get state() {
+      return state;
+    },
+    scratch,
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    open(next) {
+      history = NO_HISTORY;
+      hand = tools.select;
+      Object.assign(scratch, { copied: null, pastes: 0 });
+      const { viewport, vehicle } = state;
+      update({ ...opened(next), viewport, vehicle });
+    },
+    commit(step) {
+      if (step.site === state.site) return;
+      hand = tools[state.tool];
+      update({ ...rest(), ...record(step) });
+    },
+    undo() {
+      // In the middle of a gesture the gesture is what is taken back, point by point where it has points.
+      if (!hand.busy) go(undone(history));
+      else if (!offer({ type: 'key', key: 'Backspace' })) dropGesture();
+    },
+    redo() {
+      if (!hand.busy) go(redone(history));
+    },
+    select(refs) {
+      update(chosen(stillThere(state.site, refs)));
+    },
+    setTool(tool) {
+      hand = tools[tool];
+      update({ ...rest(), tool });
+    },
+    setViewport: (viewport) => update({ viewport }),
+    setSnap: (snap) => update({ snap }),
+    setVehicle: (vehicle) => update({ vehicle }),
+    key(input) {
+      if (!input.control && offer({ type: 'key', key: input.key })) return true;
+      const command = commandForKey(input);
+      return command !== null && editor.run(command.id);
+    },
+    pointer: point,
+    zoom: (factor, x, y) => update({ viewport: zoomedAbout(state.viewport, factor, [x, y]) }),
+    pan: (dx, dy) => update({ viewport: pannedBy(state.viewport, dx, dy) }),
+    fit(what) {
+      const box = boxOf(state.site, what === 'all' ? allRefs(state.site) : state.selection);
+      if (box || what === 'all') update({ viewport: fitted(state.viewport, box ?? EMPTY_VIEW) });
+    },
+    cancel() {
+      if (hand.busy) return dropGesture();
+      if (state.tool !== 'select') return editor.setTool('select');
+      editor.select([]);
+    },
+    run(id) {
+      const command = commands.find((each) => each.id === id);
+      if (!command?.applies(state)) return false;
+      command.run(editor);
+      return true;
+    }
+  };
+  return editor;
+}

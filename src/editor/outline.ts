@@ -1,0 +1,89 @@
+/** The plan as a list that can be read and walked through without seeing the drawing. */
+import { perimeter } from '#plan/geometry/polygons';
+import { vehicleOf } from '#plan/catalogue/vehicles';
+import type { Lane, Loop, Point, Shape, Site } from '#plan/schema';
+import { centreOf } from '#plan/shapes/index';
+import { laneAt, stationOf } from './geometry/lanes';
+import { boxOf, nameOf } from './things';
+import type { Ref } from './types';
+import { angleText, lengthText, sizeText } from './wording';
+
+export interface OutlineItem {
+  readonly ref: Ref;
+  readonly name: string;
+  /** "lane", "rectangle loop", "stop line", "vehicle". */
+  readonly what: string;
+  /** In the units that the document shows; empty where a thing has none. */
+  readonly size: string;
+  /** Centre on the plan. */
+  readonly position: string;
+  /** Id of the lane that a loop or a vehicle lies in. */
+  readonly lane: string | null;
+}
+
+/** Whole order of reading: each lane from left to right with its loops in the direction of travel, then the rest. */
+export function outlineOf(site: Site): OutlineItem[] {
+  const lanes = [...site.lanes].sort((a, b) => leftOf(a) - leftOf(b));
+  const byLane = new Map<string | null, Loop[]>();
+  for (const loop of site.loops) {
+    const lane = laneAt(site.lanes, centreOf(loop.shape))?.lane.id ?? null;
+    byLane.set(lane, [...(byLane.get(lane) ?? []), loop]);
+  }
+  const loopItems = (lane: string | null, order: (loop: Loop) => number): OutlineItem[] =>
+    [...(byLane.get(lane) ?? [])]
+      .sort((a, b) => order(a) - order(b))
+      .map((loop) => loopItem(site, loop, lane));
+
+  return [
+    ...lanes.flatMap((lane) => [
+      item(site, { kind: 'lane', id: lane.id }, 'lane', laneSize(site, lane), null),
+      ...loopItems(lane.id, (loop) => stationOf(lane, centreOf(loop.shape))?.along ?? 0)
+    ]),
+    ...loopItems(null, (loop) => -centreOf(loop.shape)[1]),
+    ...site.marks.map(({ id, kind }) => {
+      const ref: Ref = { kind: 'mark', id };
+      return item(site, ref, kind.replace('-', ' '), '', null);
+    }),
+    ...site.probes.map((probe, index) => {
+      const lane = laneAt(site.lanes, probe.at)?.lane.id ?? null;
+      const vehicle = vehicleOf(probe.vehicle, site);
+      const body = vehicle ? sizeText(site, vehicle.bodyWidth, vehicle.bodyLength) : '';
+      const size = `${body}, heading ${angleText(site, probe.heading)}`;
+      return item(site, { kind: 'probe', id: String(index) }, 'vehicle', size, lane);
+    })
+  ];
+}
+
+const leftOf = ({ centreline }: Lane): number => Math.min(...centreline.map(([x]) => x));
+
+function laneSize(site: Site, lane: Lane): string {
+  // The way there and back along the centreline is twice its length.
+  const length = perimeter([...lane.centreline, ...[...lane.centreline].reverse()]) / 2;
+  return `${lengthText(site, lane.width)} wide, ${lengthText(site, length)} long`;
+}
+
+function loopItem(site: Site, { id, shape, turns }: Loop, lane: string | null): OutlineItem {
+  const size = `${loopSize(site, shape)}, ${turns} ${turns === 1 ? 'turn' : 'turns'}`;
+  return item(site, { kind: 'loop', id }, `${shape.kind} loop`, size, lane);
+}
+
+function loopSize(site: Site, shape: Shape): string {
+  if (shape.kind === 'circle') return `${lengthText(site, shape.diameter)} across`;
+  if (shape.kind === 'polygon')
+    return `${shape.points.length} corners, ${lengthText(site, perimeter(shape.points))} round`;
+  const turned = shape.rotation === 0 ? '' : `, turned ${angleText(site, shape.rotation)}`;
+  return `${sizeText(site, shape.width, shape.length)}${turned}`;
+}
+
+function item(site: Site, ref: Ref, what: string, size: string, lane: string | null): OutlineItem {
+  const centre = centreOfRef(site, ref);
+  const position = centre ? `${lengthText(site, centre[0])}, ${lengthText(site, centre[1])}` : '';
+  return { ref, name: nameOf(site, ref), what, size, position, lane };
+}
+
+function centreOfRef(site: Site, ref: Ref): Point | null {
+  const loop = ref.kind === 'loop' ? site.loops.find(({ id }) => id === ref.id) : undefined;
+  if (loop) return centreOf(loop.shape);
+  const box = boxOf(site, [ref]);
+  return box && [(box.left + box.right) / 2, (box.bottom + box.top) / 2];
+}

@@ -1,0 +1,26 @@
+/** The state that each tool begins in. */
+import type { ToolName } from '../types';
+import { boxShapeTool } from './box-shape';
+import { circleTool } from './circle';
+import { laneTool } from './lane';
+import { measureTool } from './measure';
+import { panTool } from './pan';
+import { polygonTool } from './polygon';
+import { idle } from './select/idle';
+import { stopLineTool } from './stop-line';
+import type { ToolState } from './tool';
+import { vehicleTool } from './vehicle';
+
+export const tools: Readonly<Record<ToolName, ToolState>> = {
+  select: idle,
+  pan: panTool,
+  rectangle: boxShapeTool('rectangle'),
+  quadrupole: boxShapeTool('quadrupole'),
+  diagonal: boxShapeTool('diagonal'),
+  circle: circleTool,
+  polygon: polygonTool,
+  lane: laneTool,
+  'stop-line': stopLineTool,
+  vehicle: vehicleTool,
+  measure: measureTool
+};

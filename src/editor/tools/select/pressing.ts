@@ -1,0 +1,57 @@
+/** The button is down and the hand has not moved yet: a click or the start of something. */
+import type { PlanHandle } from '../../handles';
+import { pickAll, type Pick } from '../../picking';
+import { hasMoved, tolerance } from '../../reach';
+import type { Scene } from '../../scene';
+import { includesRef, sameRef, toggled, united } from '../../selection';
+import type { Ref } from '../../types';
+import type { Outcome, ToolPointer, ToolState } from '../tool';
+import { boxing } from './boxing';
+import { idle } from './idle';
+import { moving } from './moving';
+import { resizing } from './resizing';
+import { rotating } from './rotating';
+
+export interface Press {
+  readonly start: ToolPointer;
+  readonly handle: PlanHandle | null;
+  readonly pick: Pick | null;
+}
+
+function gesture({ start, handle, pick }: Press, scene: Scene): ToolState {
+  const { selection } = scene;
+  if (handle) return handle.kind === 'rotate' ? rotating(start, scene) : resizing(start, handle, scene);
+  if (!pick || (pick.surface && !includesRef(selection, pick.ref))) return boxing(start);
+  if (includesRef(selection, pick.ref)) return moving(start, selection, scene);
+  return moving(start, start.shift ? united(selection, [pick.ref]) : [pick.ref], scene);
+}
+
+/** Alt looks through the heap: each click selects what lies under what is selected now. */
+function below(input: ToolPointer, { site, selection, viewport }: Scene): Ref | null {
+  const heap = pickAll(site, input.at, tolerance(input.pointer, viewport));
+  const [only] = selection;
+  const at = only && selection.length === 1 ? heap.findIndex(({ ref }) => sameRef(ref, only)) : -1;
+  return heap[(at + 1) % heap.length]?.ref ?? null;
+}
+
+function clicked({ start, handle, pick }: Press, scene: Scene): readonly Ref[] {
+  const { selection } = scene;
+  if (handle) return selection;
+  if (!pick) return start.shift ? selection : [];
+  if (start.shift) return toggled(selection, pick.ref);
+  const ref = start.alt ? below(start, scene) : pick.ref;
+  return ref ? [ref] : [];
+}
+
+export function pressing(press: Press): ToolState {
+  const state: ToolState = {
+    name: 'pressing',
+    busy: true,
+    on(input, scene): Outcome | null {
+      if (input.type === 'move')
+        return hasMoved(press.start, input) ? gesture(press, scene).on(input, scene) : { next: state };
+      return input.type === 'up' ? { next: idle, selection: clicked(press, scene) } : null;
+    }
+  };
+  return state;
+}

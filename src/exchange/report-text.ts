@@ -1,0 +1,163 @@
+/** The report for people: one block a section, lengths and figures in the site's display system. */
+import { format } from '#units/format';
+import type { QuantityKind, UnitSystem } from '#units/kind';
+import type { PartialReport } from './report';
+
+/** Columns padded to their widest cell; the first is left-aligned, the others right-aligned. */
+const table = (rows: readonly (readonly string[])[]): string[] => {
+  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
+  return rows.map((row) =>
+    `  ${row
+      .map((cell, column) => (column === 0 ? cell.padEnd(widths[0]!) : cell.padStart(widths[column]!)))
+      .join('  ')}`.trimEnd()
+  );
+};
+
+const block = (title: string, rows: readonly (readonly string[])[], empty: string): string[] => [
+  '',
+  title,
+  ...(rows.length > 1 ? table(rows) : [`  ${empty}`])
+];
+
+export const reportText = (report: PartialReport, system: UnitSystem): string => {
+  const say = (value: number, kind: QuantityKind): string => format(value, kind, system).text;
+  const lines = [`${report.site}  (${report.file})`];
+  const { loops, couplings, circuits, probes, beats, quantities, findings } = report;
+  if (loops)
+    lines.push(
+      ...block(
+        'Loops alone',
+        [
+          ['loop', 'at', 'L', 'R dc', 'R ac', 'C', 'self-resonance', 'wire', 'slot'],
+          ...loops.map((loop) => [
+            loop.id,
+            say(loop.frequency_Hz, 'frequency'),
+            say(loop.inductance_H, 'inductance'),
+            say(loop.resistanceDc_ohm, 'resistance'),
+            say(loop.resistanceAc_ohm, 'resistance'),
+            say(loop.capacitance_F, 'capacitance'),
+            say(loop.selfResonance_Hz, 'frequency'),
+            say(loop.wireLength_m, 'length'),
+            say(loop.slotLength_m, 'length')
+          ])
+        ],
+        'no loops'
+      )
+    );
+  if (couplings)
+    lines.push(
+      ...block(
+        'Coupling between loops',
+        [
+          ['pair', 'M', 'k'],
+          ...couplings.map(({ a, b, mutual_H, k }) => [
+            `${a} + ${b}`,
+            say(mutual_H, 'inductance'),
+            k.toExponential(2)
+          ])
+        ],
+        'no pairs'
+      )
+    );
+  if (circuits) {
+    lines.push(
+      ...block(
+        'Circuits at the terminals',
+        [
+          ['circuit', 'f', 'L', 'R', 'Q', 'R dc'],
+          ...circuits.map((circuit) => [
+            circuit.id,
+            say(circuit.frequency_Hz, 'frequency'),
+            say(circuit.inductance_H, 'inductance'),
+            say(circuit.resistance_ohm, 'resistance'),
+            circuit.q.toPrecision(3),
+            say(circuit.resistanceDc_ohm, 'resistance')
+          ])
+        ],
+        'no circuits'
+      ),
+      ...block(
+        'Strongest ΔL/L of a passing vehicle, best and worst path',
+        [
+          ['circuit', 'vehicle', 'best', 'worst', 'times threshold', 'asked for'],
+          ...circuits.flatMap((circuit) =>
+            circuit.responses.map((response) => [
+              circuit.id,
+              response.vehicle,
+              say(response.best, 'ratio'),
+              say(response.worst, 'ratio'),
+              response.margin === null ? '–' : response.margin.toPrecision(3),
+              response.wanted ? 'yes' : ''
+            ])
+          )
+        ],
+        'no circuits'
+      )
+    );
+  }
+  if (probes)
+    lines.push(
+      ...block(
+        'Placed vehicles',
+        [
+          ['vehicle', 'at', 'circuit', 'ΔL', 'ΔL/L', 'Δf', 'call'],
+          ...probes.flatMap((probe) =>
+            probe.circuits.map((circuit) => [
+              probe.vehicle,
+              probe.at.map((value) => say(value, 'length')).join(', '),
+              circuit.id,
+              say(circuit.deltaL_H, 'inductance'),
+              say(circuit.deltaLOverL, 'ratio'),
+              say(circuit.deltaF_Hz, 'frequency'),
+              circuit.detected ? 'yes' : 'no'
+            ])
+          )
+        ],
+        'none'
+      )
+    );
+  if (beats)
+    lines.push(
+      ...block(
+        'Channels that can run at the same time',
+        [
+          ['pair', 'k', 'apart', 'ripple', 'over threshold', 'verdict'],
+          ...beats.map((beat) => [
+            `${beat.a} + ${beat.b}`,
+            beat.k.toExponential(2),
+            say(beat.separation_Hz, 'frequency'),
+            say(beat.ripple, 'ratio'),
+            beat.ratio.toPrecision(2),
+            beat.verdict
+          ])
+        ],
+        'none'
+      )
+    );
+  if (quantities)
+    lines.push(
+      ...block(
+        'Quantities',
+        [
+          ['subject', 'what', 'amount'],
+          ...quantities.lines.map(({ subject, what, amount, unit }) => [
+            subject,
+            what,
+            say(amount, unit === 'm' ? 'length' : 'volume')
+          ]),
+          ['total', 'wire', say(quantities.wire_m, 'length')],
+          ['total', 'saw cut', say(quantities.sawCut_m, 'length')],
+          ['total', 'sealant', say(quantities.sealant_m3, 'volume')],
+          ['total', 'lead-in', say(quantities.leadIn_m, 'length')]
+        ],
+        'nothing'
+      )
+    );
+  if (findings) {
+    lines.push('', 'Findings');
+    if (findings.length === 0) lines.push('  none');
+    for (const { severity, message, advice } of findings)
+      lines.push(`  ${severity.toUpperCase()}: ${message}`, `    ${advice}`);
+  }
+  return `${lines.join('\n')}\n`;
+};

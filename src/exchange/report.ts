@@ -1,0 +1,42 @@
+/** The headless report: the assessment as a plain document with the names that others rely on. */
+import type { Assessment } from '#analysis/results';
+import type { Site } from '#plan/schema';
+
+export const SECTIONS = [
+  'loops',
+  'couplings',
+  'circuits',
+  'probes',
+  'beats',
+  'quantities',
+  'findings'
+] as const;
+export type Section = (typeof SECTIONS)[number];
+
+export interface Report extends Pick<Assessment, Section> {
+  readonly site: string;
+  readonly file: string;
+}
+
+export const reportOf = (site: Site, file: string, assessment: Assessment): Report => ({
+  site: site.name,
+  file,
+  loops: assessment.loops,
+  couplings: assessment.couplings,
+  circuits: assessment.circuits,
+  probes: assessment.probes,
+  beats: assessment.beats,
+  quantities: assessment.quantities,
+  findings: assessment.findings
+});
+
+/** Site and file name, and the sections asked for. */
+export type PartialReport = Pick<Report, 'site' | 'file'> & Partial<Pick<Report, Section>>;
+
+export const onlySection = (report: Report, section: Section | null): PartialReport =>
+  section === null
+    ? report
+    : { site: report.site, file: report.file, [section]: report[section] };
+
+/** Infinities and NaN have no JSON: they become null, which a reader cannot take for a number. */
+export const reportJson = (report: PartialReport, indent: number): string => JSON.stringify(report, null, indent);

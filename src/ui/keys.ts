@@ -1,0 +1,58 @@
+/** Keys of the page: which presses go to the editor, and how a key is written for people. */
+import { commands } from '#editor/commands/index';
+import type { Command, KeyInput, ToolName } from '#editor/types';
+
+const byId = new Map(commands.map((command) => [command.id, command]));
+
+export const commandOf = (id: string): Command | undefined => byId.get(id);
+
+export const keysOfTool = (tool: ToolName): string | undefined => byId.get(`tool-${tool}`)?.keys[0];
+
+const WRITTEN: Readonly<Record<string, string>> = {
+  Control: 'Ctrl',
+  ArrowLeft: '←',
+  ArrowRight: '→',
+  ArrowUp: '↑',
+  ArrowDown: '↓',
+  Escape: 'Esc',
+  Delete: 'Del'
+};
+
+/** "Control+Shift+Z" as its keys; a plus sign itself is a key too. */
+export const writtenKeys = (keys: string): readonly string[] =>
+  keys.split(/(?<=\w)\+/).map((key) => WRITTEN[key] ?? key);
+
+/** The element that a press was aimed at, as much of it as matters here. */
+export interface KeyTarget {
+  readonly tagName: string;
+  readonly type?: string;
+  readonly isContentEditable?: boolean;
+}
+
+const TEXT_FIELDS = new Set(['text', 'search', 'number', 'email', 'url', 'tel', 'password']);
+
+export function isTyping({ tagName, type, isContentEditable }: KeyTarget): boolean {
+  if (isContentEditable || tagName === 'TEXTAREA') return true;
+  return tagName === 'INPUT' && TEXT_FIELDS.has(type ?? 'text');
+}
+
+const UNDO_KEYS = new Set(['z', 'y']);
+/** Keys that work a control when it has the focus. */
+const CONTROL_KEYS: Readonly<Record<string, ReadonlySet<string>>> = {
+  BUTTON: new Set(['Enter', ' ']),
+  A: new Set(['Enter']),
+  SUMMARY: new Set(['Enter', ' ']),
+  INPUT: new Set([' ', 'ArrowUp', 'ArrowDown', 'ArrowLeft', 'ArrowRight', 'Home', 'End'])
+};
+
+/**
+ * Whether a press may be a command of the drawing. A field keeps everything but undo and redo, which it has already kept
+ * for itself if it has typing of its own; a list keeps all its letters.
+ */
+export function belongsToDrawing(
+  { key, control }: Pick<KeyInput, 'key' | 'control'>,
+  target: KeyTarget
+): boolean {
+  if (isTyping(target) || target.tagName === 'SELECT') return control && UNDO_KEYS.has(key.toLowerCase());
+  return control || !(CONTROL_KEYS[target.tagName]?.has(key) ?? false);
+}

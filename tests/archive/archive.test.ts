@@ -1,0 +1,70 @@
+/** Files of every version that was ever written stay readable, with the meaning that they had. */
+import { describe, expect, it } from 'vitest';
+import { readSite, writeSite } from '#plan/read';
+import { archived } from './documents';
+
+function siteOf(text: string) {
+  const reading = readSite(text);
+  if (!reading.ok) throw new Error(reading.problems.map(({ message }) => message).join('\n'));
+  return reading.site;
+}
+
+describe('version 1', () => {
+  it('reads every field as it stands, also those that it does not know', () => {
+    expect(siteOf(archived('v1-full'))).toEqual(JSON.parse(archived('v1-full')));
+  });
+
+  it('writes every field back, declared ones in a fixed order and strange ones behind them', () => {
+    const text = writeSite(siteOf(archived('v1-full')));
+    expect(JSON.parse(text)).toEqual(JSON.parse(archived('v1-full')));
+    const keys = Object.keys(JSON.parse(text) as object);
+    expect(keys.slice(0, 4)).toEqual(['format', 'version', 'name', 'displayUnits']);
+    expect(keys.at(-1)).toBe('plannedBy');
+  });
+
+  it('fills in what may be left out', () => {
+    const site = siteOf(archived('v1-least'));
+    expect(site).toMatchObject({
+      name: 'Untitled site',
+      displayUnits: 'metric',
+      temperature_C: 20,
+      pavement: { material: 'asphalt', relativePermittivity: 5 },
+      lanes: [],
+      marks: [],
+      cables: [],
+      vehicles: [],
+      steel: [],
+      readings: [],
+      probes: [{ heading: 90 }]
+    });
+    expect(site.loops[0]).toMatchObject({
+      name: '',
+      slot: { relativePermittivity: 4 },
+      tail: { length: 0 },
+      shape: { rotation: 0, cornerCut: 0 }
+    });
+    expect(site.circuits[0]).toMatchObject({
+      strings: [[{ loop: 'L1', reversed: false }]],
+      detect: ['car'],
+      channel: {
+        frequencySetting: 1,
+        frequency_Hz: null,
+        releaseRatio: 0.6,
+        output: { mode: 'presence', delay_s: 0, extension_s: 0, longestPresence_s: null }
+      }
+    });
+  });
+
+  it('reads the contract example', () => {
+    const site = siteOf(archived('contract'));
+    expect(site.loops.map(({ shape }) => shape.kind)).toEqual([
+      'rectangle',
+      'rectangle',
+      'circle',
+      'quadrupole',
+      'diagonal',
+      'polygon'
+    ]);
+    expect(site.circuits.map(({ strings }) => strings.map((string) => string.length))).toEqual([[1], [2], [1, 1]]);
+  });
+});

@@ -1,0 +1,20 @@
+/** A seeded generator (mulberry32), so that a failure can be run again from its seed. */
+export interface Random {
+  /** In [0, 1). */
+  next(): number;
+  /** A whole number in [0, below). */
+  below(below: number): number;
+  pick<T>(from: readonly T[]): T;
+}
+
+export function seeded(seed: number): Random {
+  let state = seed >>> 0;
+  const next = () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
+  };
+  const below = (limit: number) => Math.floor(next() * limit);
+  return { next, below, pick: (from) => from[below(from.length)]! };
+}

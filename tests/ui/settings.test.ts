@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import { DEFAULT_SETTINGS, LOWER_PANEL, readSettings, type Settings } from '#ui/settings';
+
+test('settings are read back as they were', () => {
+  const chosen: Settings = {
+    theme: 'dark',
+    view: 'quantities',
+    liveFigure: 'none',
+    isLowerPanelOpen: false,
+    lowerPanelHeight: 300,
+    sidePanelWidth: 400
+  };
+  expect(readSettings(JSON.parse(JSON.stringify(chosen)))).toEqual(chosen);
+});
+
+test.each([undefined, null, 7, 'dark', [], { theme: 'pink', view: 3, sidePanelWidth: 'wide' }])(
+  'what does not fit is as usual: %o',
+  (found) => {
+    expect(readSettings(found)).toEqual(DEFAULT_SETTINGS);
+  }
+);
+
+test('a panel can be neither lost nor larger than the page', () => {
+  expect(readSettings({ lowerPanelHeight: -50 }).lowerPanelHeight).toBe(LOWER_PANEL.least);
+  expect(readSettings({ lowerPanelHeight: 1e9 }).lowerPanelHeight).toBe(LOWER_PANEL.most);
+  expect(readSettings({ lowerPanelHeight: Number.NaN }).lowerPanelHeight).toBe(
+    DEFAULT_SETTINGS.lowerPanelHeight
+  );
+});
