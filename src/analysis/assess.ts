@@ -7,12 +7,7 @@ import { resonance } from '#physics/circuit/slot-capacitance';
 import { vehiclesOf, vehicleOf, type CatalogueVehicle } from '#plan/catalogue/vehicles';
 import type { Circuit, Loop, Site } from '#plan/schema';
 import { createBodyStore } from './electrical/bodies';
-import {
-  circuitDcResistance,
-  circuitInput,
-  circuitKey,
-  type ModelledLoop
-} from './electrical/circuit-input';
+import { circuitDcResistance, circuitInput, circuitKey, type ModelledLoop } from './electrical/circuit-input';
 import { ASSUMED_FREQUENCY, solveCircuit, type SolvedCircuit } from './electrical/circuit-model';
 import {
   capacitanceOf,
@@ -24,6 +19,7 @@ import {
 } from './electrical/loop-model';
 import { findingsOf } from './findings/index';
 import { neighbourResponses, vehicleResponses } from './passing/responses';
+import type { Strongest } from './passing/strongest';
 import { beatOf, canRunTogether, type BeatSide } from './readouts/beats';
 import { createFluxCache, probeReadout } from './readouts/probes';
 import { RecentCache } from './recent-cache';
@@ -62,10 +58,13 @@ export const createAssessor = (): Assessor => {
   const solutions = new RecentCache<string, SolvedCircuit>(2_000);
   const fluxes = createFluxCache();
   const readouts = new RecentCache<string, LoopReadout>(5_000);
-  const passes = new RecentCache<string, Passes>(2_000);
+  const passes = new RecentCache<string, readonly Strongest[]>(20_000);
+
+  /** Equal texts have equal numbers. */
+  const numberOf = (text: string): number => keys.get(text, () => nextKey++);
 
   const modelOf = (loop: Loop): LoopModel | null => {
-    const key = keys.get(JSON.stringify([loop.shape, loop.turns, loop.wire, loop.slot]), () => nextKey++);
+    const key = numberOf(JSON.stringify([loop.shape, loop.turns, loop.wire, loop.slot]));
     return models.get(key, () => modelLoop(loop, key));
   };
 
@@ -81,8 +80,7 @@ export const createAssessor = (): Assessor => {
       vehicles.flatMap((vehicle) => (bodies.has(vehicle) ? [[vehicle.id, bodies.get(vehicle)] as const] : []))
     );
     const bodyOf = ({ id }: CatalogueVehicle) => ready.get(id) ?? null;
-    // what the passes of every circuit depend on, beside the circuit itself
-    const surroundings = keys.get(JSON.stringify([site.lanes, site.vehicles, [...ready.keys()]]), () => nextKey++);
+    const lanes = numberOf(JSON.stringify(site.lanes));
     const modelled = new Map<string, ModelledLoop>();
     for (const loop of site.loops) {
       const model = modelOf(loop);
@@ -97,13 +95,15 @@ export const createAssessor = (): Assessor => {
       const solution = solutions.get(key, () => solveCircuit(input));
       solved.set(circuit.id, solution);
       const loops = loopsOf(circuit).map((id) => modelled.get(id)!.loop);
-      responses.set(
-        circuit.id,
-        passes.get(passesKey(key, surroundings, circuit), () => ({
-          responses: vehicleResponses(circuit, solution, loops, site, bodyOf),
-          neighbours: neighbourResponses(solution, loops, site, bodyOf)
-        }))
-      );
+      const context = `${numberOf(key)} ${lanes}`;
+      const means = {
+        bodyOf,
+        remember: (what: string, make: () => readonly Strongest[]) => passes.get(`${context} ${what}`, make)
+      };
+      responses.set(circuit.id, {
+        responses: vehicleResponses(circuit, solution, loops, site, means),
+        neighbours: neighbourResponses(solution, loops, site, means)
+      });
     }
     const frequencies = new Map(
       site.circuits.flatMap((circuit) =>
@@ -113,14 +113,20 @@ export const createAssessor = (): Assessor => {
     const loops = [...modelled.values()].map((each) => {
       const frequency = frequencies.get(each.loop.id) ?? ASSUMED_FREQUENCY;
       const conditions = [frequency, site.temperature_C, site.pavement.relativePermittivity];
-      const known = readouts.get(`${each.model.key} ${conditions.join(' ')}`, () => loopReadout(each, site, frequency));
+      const known = readouts.get(`${each.model.key} ${conditions.join(' ')}`, () =>
+        loopReadout(each, site, frequency)
+      );
       return { ...known, id: each.loop.id };
     });
     const circuits = site.circuits.flatMap((circuit) => {
       const solution = solved.get(circuit.id);
-      return solution ? [circuitReadout(circuit, solution, site, modelled, loops, responses.get(circuit.id)!)] : [];
+      return solution
+        ? [circuitReadout(circuit, solution, site, modelled, loops, responses.get(circuit.id)!)]
+        : [];
     });
-    const beats = beatsOf(site, solved, responses, (a, b) => mutual(modelled.get(a)!.model, modelled.get(b)!.model));
+    const beats = beatsOf(site, solved, responses, (a, b) =>
+      mutual(modelled.get(a)!.model, modelled.get(b)!.model)
+    );
     const result = {
       pending: ready.size < vehicles.length,
       loops,
@@ -153,9 +159,6 @@ export const createAssessor = (): Assessor => {
 
 const loopsOf = (circuit: Circuit): readonly string[] =>
   circuit.strings.flatMap((string) => string.map(({ loop }) => loop));
-
-const passesKey = (key: string, surroundings: number, circuit: Circuit): string =>
-  `${key} ${surroundings} ${circuit.channel?.tripThreshold ?? ''} ${circuit.detect.join(' ')}`;
 
 const loopReadout = ({ loop, model }: ModelledLoop, site: Site, frequency: number): LoopReadout => {
   const { inductance, resistance } = impedanceOf(model, frequency, site.temperature_C);

@@ -21,7 +21,8 @@ const open = (file: string): Site | readonly string[] => {
     bytes = readFileSync(file);
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
-    const why = code === 'ENOENT' ? 'there is no such file' : code === 'EISDIR' ? 'is a folder' : 'cannot be read';
+    const why =
+      code === 'ENOENT' ? 'there is no such file' : code === 'EISDIR' ? 'is a folder' : 'cannot be read';
     return [`${printable(file)}: ${why}`];
   }
   const reading = readSite(bytes.toString('utf8').replace(/^\uFEFF/, ''));

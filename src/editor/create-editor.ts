@@ -2,7 +2,17 @@
 import type { Site } from '#plan/schema';
 import { commandForKey, commands } from './commands/index';
 import { boxAround } from './geometry/box';
-import { NO_HISTORY, recorded, redoLabel, redone, sealed, undoLabel, undone, type History, type Moment } from './history';
+import {
+  NO_HISTORY,
+  recorded,
+  redoLabel,
+  redone,
+  sealed,
+  undoLabel,
+  undone,
+  type History,
+  type Moment
+} from './history';
 import { AT_REST, looksSame, overlayOf } from './overlay';
 import { allRefs, sameSelection, stillThere } from './selection';
 import { defaultSnap } from './snap-settings';

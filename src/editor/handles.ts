@@ -51,9 +51,12 @@ function shapeHandles(site: Site, id: string, view: Viewport): PlanHandle[] {
 }
 
 function laneHandles(lane: Lane): PlanHandle[] {
-  const points = lane.centreline.map(
-    (at, index): PlanHandle => ({ kind: 'point', id: String(index), at, cursor: 'move' })
-  );
+  const points = lane.centreline.map((at, index): PlanHandle => ({
+    kind: 'point',
+    id: String(index),
+    at,
+    cursor: 'move'
+  }));
   const [from, to] = leftEdge(lane);
   const [start, end] = lane.centreline;
   if (!from || !to || !start || !end) return points;
@@ -74,8 +77,7 @@ function rotationHandle(site: Site, refs: readonly Ref[], view: Viewport): PlanH
     if (shape && shape.kind !== 'polygon')
       return made(add(shape.centre, scale(towards(shape.rotation + 90), shape.length / 2 + away)));
     const probe = ref.kind === 'probe' ? probeOf(site, ref.id) : undefined;
-    if (probe)
-      return made(onPlan(probe, [0, (vehicleOf(probe.vehicle, site)?.bodyLength ?? 0) / 2 + away]));
+    if (probe) return made(onPlan(probe, [0, (vehicleOf(probe.vehicle, site)?.bodyLength ?? 0) / 2 + away]));
   }
   const box = boxOf(site, refs);
   return box ? made([(box.left + box.right) / 2, box.top + away]) : [];
@@ -93,9 +95,12 @@ export function selectionHandles(site: Site, selection: readonly Ref[], view: Vi
   }
   if (ref.kind === 'mark') {
     const points = markOf(site, ref.id)?.points ?? [];
-    const handles = points.map(
-      (at, index): PlanHandle => ({ kind: 'point', id: String(index), at, cursor: 'move' })
-    );
+    const handles = points.map((at, index): PlanHandle => ({
+      kind: 'point',
+      id: String(index),
+      at,
+      cursor: 'move'
+    }));
     return points.length > 1 ? [...handles, ...rotation] : [];
   }
   return rotation;

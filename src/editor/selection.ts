@@ -4,7 +4,8 @@ import type { Ref } from './types';
 export const sameRef = (a: Ref | null, b: Ref | null): boolean =>
   a === b || (a !== null && b !== null && a.kind === b.kind && a.id === b.id);
 
-export const includesRef = (refs: readonly Ref[], ref: Ref): boolean => refs.some((each) => sameRef(each, ref));
+export const includesRef = (refs: readonly Ref[], ref: Ref): boolean =>
+  refs.some((each) => sameRef(each, ref));
 
 /** What shift-click does: adds the thing, or takes it out again. */
 export const toggled = (refs: readonly Ref[], ref: Ref): Ref[] =>

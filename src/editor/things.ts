@@ -13,8 +13,7 @@ export const markOf = (site: Site, id: string): Mark | undefined => site.marks.f
 export const probeOf = (site: Site, id: string): Probe | undefined => site.probes[Number(id)];
 
 /** From the vehicle's own frame (x to its right, y ahead) to the plan. */
-export const onPlan = (probe: Probe, local: Point): Point =>
-  add(probe.at, rotate(local, probe.heading - 90));
+export const onPlan = (probe: Probe, local: Point): Point => add(probe.at, rotate(local, probe.heading - 90));
 
 /** Corners of the vehicle's body from rear left, clockwise. */
 export function bodyOf(site: Site, probe: Probe): Point[] {

@@ -31,10 +31,7 @@ export function zoomedAbout(view: Viewport, factor: number, screen: Point): View
   const scale = limited(view.scale * factor);
   if (!(factor > 0) || scale === view.scale) return view;
   const [x, y] = screenToPlan(view, screen);
-  const centre: Point = [
-    x - (screen[0] - view.width / 2) / scale,
-    y + (screen[1] - view.height / 2) / scale
-  ];
+  const centre: Point = [x - (screen[0] - view.width / 2) / scale, y + (screen[1] - view.height / 2) / scale];
   return { ...view, centre, scale };
 }
 

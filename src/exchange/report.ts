@@ -34,9 +34,8 @@ export const reportOf = (site: Site, file: string, assessment: Assessment): Repo
 export type PartialReport = Pick<Report, 'site' | 'file'> & Partial<Pick<Report, Section>>;
 
 export const onlySection = (report: Report, section: Section | null): PartialReport =>
-  section === null
-    ? report
-    : { site: report.site, file: report.file, [section]: report[section] };
+  section === null ? report : { site: report.site, file: report.file, [section]: report[section] };
 
 /** Infinities and NaN have no JSON: they become null, which a reader cannot take for a number. */
-export const reportJson = (report: PartialReport, indent: number): string => JSON.stringify(report, null, indent);
+export const reportJson = (report: PartialReport, indent: number): string =>
+  JSON.stringify(report, null, indent);

@@ -14,6 +14,8 @@ export interface Settings {
   readonly view: ViewName;
   readonly liveFigure: LiveFigure;
   readonly isLowerPanelOpen: boolean;
+  /** The line that says what to try first. */
+  readonly isHintShown: boolean;
   /** Pixels. */
   readonly lowerPanelHeight: number;
   readonly sidePanelWidth: number;
@@ -27,6 +29,7 @@ export const DEFAULT_SETTINGS: Settings = {
   view: 'circuits',
   liveFigure: 'inductance',
   isLowerPanelOpen: true,
+  isHintShown: true,
   lowerPanelHeight: 210,
   sidePanelWidth: 348
 };
@@ -46,12 +49,16 @@ export function readSettings(found: unknown): Settings {
     const value = stored[key];
     return typeof value === 'number' && Number.isFinite(value) ? clamped(value, range) : fallback;
   };
-  const isOpen = stored['isLowerPanelOpen'];
+  const flag = (key: string, fallback: boolean): boolean => {
+    const value = stored[key];
+    return typeof value === 'boolean' ? value : fallback;
+  };
   return {
     theme: oneOf(THEMES, 'theme', usual.theme),
     view: oneOf(VIEWS, 'view', usual.view),
     liveFigure: oneOf(LIVE_FIGURES, 'liveFigure', usual.liveFigure),
-    isLowerPanelOpen: typeof isOpen === 'boolean' ? isOpen : usual.isLowerPanelOpen,
+    isLowerPanelOpen: flag('isLowerPanelOpen', usual.isLowerPanelOpen),
+    isHintShown: flag('isHintShown', usual.isHintShown),
     lowerPanelHeight: size('lowerPanelHeight', LOWER_PANEL, usual.lowerPanelHeight),
     sidePanelWidth: size('sidePanelWidth', SIDE_PANEL, usual.sidePanelWidth)
   };

@@ -166,9 +166,15 @@ describe('wiring', () => {
     expect(editor.run('join-in-series')).toBe(false);
     editor.run('select-all');
     expect(editor.run('join-in-series')).toBe(true);
-    expect(editor.state.site.circuits).toMatchObject([{ id: 'C1', strings: [[{ loop: 'L1' }, { loop: 'L2' }, { loop: 'L3' }]] }]);
+    expect(editor.state.site.circuits).toMatchObject([
+      { id: 'C1', strings: [[{ loop: 'L1' }, { loop: 'L2' }, { loop: 'L3' }]] }
+    ]);
     expect(editor.run('split-circuit')).toBe(true);
-    expect(editor.state.site.circuits.map(({ strings }) => strings.flat().map(({ loop }) => loop))).toEqual([['L1'], ['L2'], ['L3']]);
+    expect(editor.state.site.circuits.map(({ strings }) => strings.flat().map(({ loop }) => loop))).toEqual([
+      ['L1'],
+      ['L2'],
+      ['L3']
+    ]);
     expect(editor.run('split-circuit')).toBe(false);
   });
 });
@@ -177,7 +183,13 @@ describe('without a pointer', () => {
   it('inserts every shape in the middle of the view, beside what is there', () => {
     const { editor, hand } = openEditor();
     for (const key of ['R', 'Q', 'D', 'C', 'P']) hand.key(key, { shift: true });
-    expect(editor.state.site.loops.map(({ shape }) => shape.kind)).toEqual(['rectangle', 'quadrupole', 'diagonal', 'circle', 'polygon']);
+    expect(editor.state.site.loops.map(({ shape }) => shape.kind)).toEqual([
+      'rectangle',
+      'quadrupole',
+      'diagonal',
+      'circle',
+      'polygon'
+    ]);
     expect(new Set(centres(editor).map(String)).size).toBe(5);
     expect(editor.state.selection).toEqual([{ kind: 'loop', id: 'L5' }]);
   });
@@ -225,7 +237,17 @@ describe('the view', () => {
 describe('a command that does not apply', () => {
   it('does nothing and says so', () => {
     const { editor } = openEditor();
-    for (const id of ['undo', 'redo', 'delete', 'copy', 'nudge-left', 'rotate-left', 'fit-selection', 'cancel', 'no-such-command'])
+    for (const id of [
+      'undo',
+      'redo',
+      'delete',
+      'copy',
+      'nudge-left',
+      'rotate-left',
+      'fit-selection',
+      'cancel',
+      'no-such-command'
+    ])
       expect(editor.run(id)).toBe(false);
     expect(editor.state.revision).toBe(0);
   });

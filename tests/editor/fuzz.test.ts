@@ -28,8 +28,19 @@ interface Model {
 /** Whole numbers under the fraction: random doubles crowd round nought, where a drag is no drag. */
 const along = (most: number) => fc.integer({ min: -most * 97, max: most * 97 }).map((number) => number / 97);
 const point: fc.Arbitrary<Point> = fc.tuple(along(9), along(7));
-const held: fc.Arbitrary<Modifiers> = fc.record({ shift: fc.boolean(), alt: fc.boolean(), control: fc.boolean() });
-const drawing: fc.Arbitrary<ToolName> = fc.constantFrom('rectangle', 'quadrupole', 'diagonal', 'circle', 'stop-line', 'vehicle');
+const held: fc.Arbitrary<Modifiers> = fc.record({
+  shift: fc.boolean(),
+  alt: fc.boolean(),
+  control: fc.boolean()
+});
+const drawing: fc.Arbitrary<ToolName> = fc.constantFrom(
+  'rectangle',
+  'quadrupole',
+  'diagonal',
+  'circle',
+  'stop-line',
+  'vehicle'
+);
 const chains: fc.Arbitrary<ToolName> = fc.constantFrom('polygon', 'lane');
 const command = fc.constantFrom(
   ...commands.map(({ id }) => id).filter((id) => id !== 'undo' && id !== 'redo' && id !== 'select-all')
@@ -109,10 +120,12 @@ const deeds = [
         settle(hands);
       })
   ),
-  fc.tuple(point, point, held).map(
-    ([from, to, keys]) =>
-      new Deed(`drag ${String(from)} ${String(to)}`, (hands) => hands.hand.drag(from, to, keys))
-  ),
+  fc
+    .tuple(point, point, held)
+    .map(
+      ([from, to, keys]) =>
+        new Deed(`drag ${String(from)} ${String(to)}`, (hands) => hands.hand.drag(from, to, keys))
+    ),
   fc.tuple(fc.nat(20), point, held).map(
     ([index, to, keys]) =>
       new Deed(`drag handle ${index} to ${String(to)}`, ({ editor, hand }) => {
@@ -149,30 +162,34 @@ const deeds = [
 ];
 
 describe('a random hand', () => {
-  it("never leaves a document that could not be opened, and can take everything back", { timeout: 60_000 }, () => {
-    let loopsMade = 0;
-    let stepsMade = 0;
-    fc.assert(
-      fc.property(fc.commands(deeds, { maxCommands: 60, size: 'max' }), (actions) => {
-        const start = emptySite();
-        const editor = createEditor(start);
-        editor.setViewport({ centre: [0, 0], scale: 50, width: 1000, height: 800 });
-        const model: Model = { sites: [start] };
-        fc.modelRun(() => ({ model, real: { editor, hand: handOf(editor) } }), actions);
-        const end = editor.state.site;
-        const count = steps(editor);
-        expect(count).toBe(Math.min(DEPTH, model.sites.length - 1));
-        for (let step = 0; step < count; step++) editor.undo();
-        expect(editor.state.site).toBe(start);
-        for (let step = 0; step < count; step++) editor.redo();
-        expect(editor.state.site).toBe(end);
-        loopsMade += end.loops.length;
-        stepsMade += count;
-      }),
-      { seed: SEED, numRuns: 60 }
-    );
-    // A fuzz that draws nothing proves nothing.
-    expect(loopsMade).toBeGreaterThan(100);
-    expect(stepsMade).toBeGreaterThan(500);
-  });
+  it(
+    'never leaves a document that could not be opened, and can take everything back',
+    { timeout: 60_000 },
+    () => {
+      let loopsMade = 0;
+      let stepsMade = 0;
+      fc.assert(
+        fc.property(fc.commands(deeds, { maxCommands: 60, size: 'max' }), (actions) => {
+          const start = emptySite();
+          const editor = createEditor(start);
+          editor.setViewport({ centre: [0, 0], scale: 50, width: 1000, height: 800 });
+          const model: Model = { sites: [start] };
+          fc.modelRun(() => ({ model, real: { editor, hand: handOf(editor) } }), actions);
+          const end = editor.state.site;
+          const count = steps(editor);
+          expect(count).toBe(Math.min(DEPTH, model.sites.length - 1));
+          for (let step = 0; step < count; step++) editor.undo();
+          expect(editor.state.site).toBe(start);
+          for (let step = 0; step < count; step++) editor.redo();
+          expect(editor.state.site).toBe(end);
+          loopsMade += end.loops.length;
+          stepsMade += count;
+        }),
+        { seed: SEED, numRuns: 60 }
+      );
+      // A fuzz that draws nothing proves nothing.
+      expect(loopsMade).toBeGreaterThan(100);
+      expect(stepsMade).toBeGreaterThan(500);
+    }
+  );
 });

@@ -35,7 +35,13 @@ const unitOf = (_: unknown, index: number) => ({
   inductanceRange_H: [2e-5, 2e-3]
 });
 
-export function siteWith({ shapes = [], lanes = [], probes = [], marks = [], units = 'metric' }: Parts): Site {
+export function siteWith({
+  shapes = [],
+  lanes = [],
+  probes = [],
+  marks = [],
+  units = 'metric'
+}: Parts): Site {
   const reading = readSite(
     JSON.stringify({
       format: 'kerfline-site',
@@ -64,6 +70,8 @@ export const square = (x: number, y: number, side = 2): Partial<Shape> => ({
 /** Four by six loops in rows, as on a large car park. */
 export const manyLoops = (): Site =>
   siteWith({
-    shapes: Array.from({ length: 24 }, (_, index) => square((index % 6) * 4 - 10, Math.floor(index / 6) * 4 - 6)),
+    shapes: Array.from({ length: 24 }, (_, index) =>
+      square((index % 6) * 4 - 10, Math.floor(index / 6) * 4 - 6)
+    ),
     lanes: [{ id: 'lane1', centreline: [[0, -20], [0, 20]], width: 3.5 }] // prettier-ignore
   });

@@ -113,7 +113,10 @@ describe('snapping to objects', () => {
 
   it('lets a vehicle glide and only find the middle of its lane', () => {
     const probes = [{ vehicle: 'car', at: [4, 0] }];
-    const { editor, hand } = opened({ lanes: [LANE], probes, shapes: [square(-3, 0)] }, { grid: true, objects: true });
+    const { editor, hand } = opened(
+      { lanes: [LANE], probes, shapes: [square(-3, 0)] },
+      { grid: true, objects: true }
+    );
     hand.drag([4, 0], [0.4, 1.2345]);
     expect(editor.state.site.probes).toMatchObject([{ at: [0.33, 1.2345] }]);
   });

@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Viewport } from '#editor/types';
-import { fitted, pannedBy, planToScreen, SCALE_LIMITS, screenToPlan, visibleBox, zoomedAbout } from '#editor/viewport';
+import {
+  fitted,
+  pannedBy,
+  planToScreen,
+  SCALE_LIMITS,
+  screenToPlan,
+  visibleBox,
+  zoomedAbout
+} from '#editor/viewport';
 
 const coordinate = fc.double({ min: -20_000, max: 20_000, noNaN: true });
 const views: fc.Arbitrary<Viewport> = fc.record({
@@ -35,12 +43,16 @@ describe('viewport', () => {
 
   it('keeps the plan point under the cursor while zooming', () => {
     fc.assert(
-      fc.property(viewsWithPoint, fc.double({ min: 0.05, max: 20, noNaN: true }), ({ view, screen }, factor) => {
-        const before = screenToPlan(view, screen);
-        const after = screenToPlan(zoomedAbout(view, factor, screen), screen);
-        // A double holds 20 km to some picometres.
-        expect(Math.hypot(after[0] - before[0], after[1] - before[1])).toBeLessThan(1e-9);
-      })
+      fc.property(
+        viewsWithPoint,
+        fc.double({ min: 0.05, max: 20, noNaN: true }),
+        ({ view, screen }, factor) => {
+          const before = screenToPlan(view, screen);
+          const after = screenToPlan(zoomedAbout(view, factor, screen), screen);
+          // A double holds 20 km to some picometres.
+          expect(Math.hypot(after[0] - before[0], after[1] - before[1])).toBeLessThan(1e-9);
+        }
+      )
     );
   });
 
@@ -62,7 +74,12 @@ describe('viewport', () => {
   });
 
   it('fits a box into the surface with room around it', () => {
-    const sized = fc.tuple(coordinate, coordinate, fc.double({ min: 0.5, max: 500, noNaN: true }), fc.double({ min: 0.5, max: 500, noNaN: true }));
+    const sized = fc.tuple(
+      coordinate,
+      coordinate,
+      fc.double({ min: 0.5, max: 500, noNaN: true }),
+      fc.double({ min: 0.5, max: 500, noNaN: true })
+    );
     fc.assert(
       fc.property(views, sized, (view, [left, bottom, width, height]) => {
         const box = { left, bottom, right: left + width, top: bottom + height };

@@ -7,6 +7,7 @@ test('settings are read back as they were', () => {
     view: 'quantities',
     liveFigure: 'none',
     isLowerPanelOpen: false,
+    isHintShown: false,
     lowerPanelHeight: 300,
     sidePanelWidth: 400
   };

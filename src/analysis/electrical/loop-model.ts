@@ -3,11 +3,7 @@ import { windingCapacitance } from '#physics/circuit/slot-capacitance';
 import { externalInductance } from '#physics/inductance/loop';
 import type { Winding } from '#physics/inductance/winding';
 import { filamentsOf, type Filaments } from '#physics/vehicle/flux';
-import {
-  dcResistancePerMetre,
-  internalImpedance,
-  proximityResistance
-} from '#physics/wire/round-wire';
+import { dcResistancePerMetre, internalImpedance, proximityResistance } from '#physics/wire/round-wire';
 import { wireOf, type Wire } from '#plan/catalogue/wires';
 import type { Loop } from '#plan/schema';
 import { pathOf, problemOf } from '#plan/shapes/index';

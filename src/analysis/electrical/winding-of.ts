@@ -15,7 +15,11 @@ export interface WireSize {
   readonly insulated: number;
 }
 
-const runsOf = (cell: Cell, cellIndex: number, heightsAt: (stride: number, first: number) => number[]): Run[] => {
+const runsOf = (
+  cell: Cell,
+  cellIndex: number,
+  heightsAt: (stride: number, first: number) => number[]
+): Run[] => {
   if (cell.kind === 'circle') {
     const [x, y] = cell.centre;
     return [{ kind: 'round', x, y, radius: cell.radius, heights: heightsAt(1, 0) }];
@@ -42,7 +46,11 @@ export const windingOf = ({ shape, turns, slot }: Loop, wire: WireSize): Winding
   const shared = (cell: Cell, k: number): boolean => cell.kind === 'polygon' && cell.edges[k]!.shared;
   const columns = cells.flatMap((cell, index) =>
     runsOf(cell, index, heightsAt)
-      .map((run, k) => ({ length: runLength(run), wires: shared(cell, k) ? 2 * turns : turns, first: index === 0 || !shared(cell, k) }))
+      .map((run, k) => ({
+        length: runLength(run),
+        wires: shared(cell, k) ? 2 * turns : turns,
+        first: index === 0 || !shared(cell, k)
+      }))
       .filter((column) => column.first)
       .map(({ length, wires }) => ({ length, wires }))
   );

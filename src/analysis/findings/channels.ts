@@ -11,7 +11,9 @@ export const sharedChannel: FindingRule = ({ site }) =>
     const { channel } = circuit;
     const other = site.circuits
       .slice(0, i)
-      .find((each) => channel && each.channel?.unit === channel.unit && each.channel.number === channel.number);
+      .find(
+        (each) => channel && each.channel?.unit === channel.unit && each.channel.number === channel.number
+      );
     if (!channel || !other) return [];
     return [
       {

@@ -21,12 +21,17 @@ const distanceToLane = (point: Point, { centreline }: Lane): number => {
 const inLane = (loop: Loop, lane: Lane): boolean =>
   distanceToLane(centreOf(loop.shape), lane) <= lane.width / 2;
 
-/** One line for every loop and every lane in which its centre lies; a loop in no lane has one along +y. */
+const widthOf = (loop: Loop): number => {
+  const across = outlineOf(loop.shape).map(([x]) => x);
+  return Math.max(...across) - Math.min(...across);
+};
+
+/** One line for every loop and every lane in which its centre lies; a loop in no lane has one along +y, as wide as itself. */
 export const servedLines = (loops: readonly Loop[], site: Site): readonly LaneLine[] =>
   loops.flatMap((loop) => {
     const centre = centreOf(loop.shape);
     const lines = site.lanes.filter((lane) => inLane(loop, lane)).map((lane) => lineOf(lane, centre));
-    return lines.length > 0 ? lines : [lineWithoutLane(centre, 2 * EDGE_CLEARANCE)];
+    return lines.length > 0 ? lines : [lineWithoutLane(centre, widthOf(loop) + 2 * EDGE_CLEARANCE)];
   });
 
 /** Lanes beside the loops that none of them lies in, each with the line past the nearest loop. */
@@ -36,8 +41,7 @@ export const neighbourLines = (loops: readonly Loop[], site: Site): readonly Lan
     .flatMap((lane) => {
       const gaps = loops.map((loop) => ({
         loop,
-        gap:
-          Math.min(...outlineOf(loop.shape).map((point) => distanceToLane(point, lane))) - lane.width / 2
+        gap: Math.min(...outlineOf(loop.shape).map((point) => distanceToLane(point, lane))) - lane.width / 2
       }));
       const nearest = gaps.reduce((best, each) => (each.gap < best.gap ? each : best));
       return nearest.gap < NEIGHBOUR_REACH ? [lineOf(lane, centreOf(nearest.loop.shape))] : [];

@@ -13,6 +13,13 @@ export const USUAL_LARGEST = 'lorry';
 /** Low and wide: it can reach further sideways than a lorry with a high floor. */
 const LOW_VEHICLE = 'car';
 
+/** What a response needs beside the circuit: prepared vehicles, and a memory of passes already made on this circuit. */
+export interface PassMeans {
+  /** Null while the vehicle is still being prepared. */
+  readonly bodyOf: (vehicle: CatalogueVehicle) => VehicleBody | null;
+  readonly remember: (what: string, make: () => readonly Strongest[]) => readonly Strongest[];
+}
+
 const passes = (
   circuit: SolvedCircuit,
   loops: readonly Loop[],
@@ -50,14 +57,17 @@ export const vehicleResponses = (
   solved: SolvedCircuit,
   loops: readonly Loop[],
   site: Site,
-  bodyOf: (vehicle: CatalogueVehicle) => VehicleBody | null
+  { bodyOf, remember }: PassMeans
 ): readonly VehicleResponse[] => {
   const lines = servedLines(loops, site);
   const threshold = circuit.channel?.tripThreshold ?? null;
   return vehiclesOf(site).flatMap((vehicle) => {
     const body = bodyOf(vehicle);
     if (!body) return [];
-    const sorted = [...passes(solved, loops, vehicle, body, lines)].sort(weakerFirst);
+    const made = remember(`over ${body.key} ${vehicle.paths}`, () =>
+      passes(solved, loops, vehicle, body, lines)
+    );
+    const sorted = [...made].sort(weakerFirst);
     const weakest = sorted[0]!;
     const strongest = sorted[sorted.length - 1]!;
     return [
@@ -79,7 +89,7 @@ export const neighbourResponses = (
   solved: SolvedCircuit,
   loops: readonly Loop[],
   site: Site,
-  bodyOf: (vehicle: CatalogueVehicle) => VehicleBody | null
+  { bodyOf, remember }: PassMeans
 ): readonly NeighbourResponse[] =>
   neighbourLines(loops, site).flatMap((line) => {
     const lane = line.lane!;
@@ -89,11 +99,11 @@ export const neighbourResponses = (
       const body = vehicle && bodyOf(vehicle);
       if (!vehicle || !body) return [];
       const extents = loops.map((loop) => extentAlong(loop, line));
-      return [{ id, pass: strongestOnPath(solved, body, vehicle, line, 0, extents) }];
+      return remember(`beside ${lane.id} ${body.key}`, () => [
+        strongestOnPath(solved, body, vehicle, line, 0, extents)
+      ]).map((pass) => ({ id, pass }));
     });
     if (answers.length === 0) return [];
     const worst = answers.reduce((a, b) => (b.pass.deltaLOverL < a.pass.deltaLOverL ? b : a));
-    return [
-      { lane: lane.id, vehicle: worst.id, deltaLOverL: worst.pass.deltaLOverL, at: worst.pass.at }
-    ];
+    return [{ lane: lane.id, vehicle: worst.id, deltaLOverL: worst.pass.deltaLOverL, at: worst.pass.at }];
   });

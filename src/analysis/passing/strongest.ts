@@ -59,7 +59,11 @@ export const strongestOnPath = (
     along = vertex(tried.slice(best - 1, best + 2), answers.slice(best - 1, best + 2));
     if (respond(along) > answers[best]!) along = tried[best]!;
   }
-  return { deltaLOverL: vehicleEffect(circuit, body.fine, placed(along)), at: onLine(line, along, offset), heading };
+  return {
+    deltaLOverL: vehicleEffect(circuit, body.fine, placed(along)),
+    at: onLine(line, along, offset),
+    heading
+  };
 };
 
 /** Abscissa of the lowest point of the parabola through three points whose middle one is the lowest. */

@@ -40,7 +40,9 @@ export const probeReadout = (
   const placement: Placement = { x: probe.at[0], y: probe.at[1], heading: probe.heading };
   const place = `${body.key} ${probe.at[0]} ${probe.at[1]} ${probe.heading}`;
   // loops of one circuit must see the same mesh, or their cross terms would not match
-  const near = new Set([...loops.values()].filter((each) => isNear(each, probe, vehicle)).map(({ loop }) => loop.id));
+  const near = new Set(
+    [...loops.values()].filter((each) => isNear(each, probe, vehicle)).map(({ loop }) => loop.id)
+  );
   for (const { input } of circuits.values())
     if (input.loops.some(({ id }) => near.has(id))) input.loops.forEach(({ id }) => near.add(id));
   const reduced = new Map(

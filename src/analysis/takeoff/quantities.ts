@@ -33,9 +33,12 @@ export const quantitiesOf = (
 ): Quantities => {
   const lines = [
     ...loops.flatMap(({ loop, model }) => linesOfLoop(loop, model)),
-    ...circuits.map(
-      ({ id, leadIn }): QuantityLine => ({ subject: id, what: 'lead-in', amount: leadIn.length, unit: 'm' })
-    )
+    ...circuits.map(({ id, leadIn }): QuantityLine => ({
+      subject: id,
+      what: 'lead-in',
+      amount: leadIn.length,
+      unit: 'm'
+    }))
   ].filter(({ amount }) => amount > 0);
   const total = (...what: QuantityLine['what'][]): number =>
     lines.filter((line) => what.includes(line.what)).reduce((sum, { amount }) => sum + amount, 0);

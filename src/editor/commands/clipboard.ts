@@ -38,7 +38,11 @@ export const cut: Command = {
   run(editor) {
     take(editor);
     const { site, selection } = editor.state;
-    editor.commit({ label: `Cut ${describeRefs(selection)}`, site: removeThings(site, selection), selection: [] });
+    editor.commit({
+      label: `Cut ${describeRefs(selection)}`,
+      site: removeThings(site, selection),
+      selection: []
+    });
   }
 };
 

@@ -10,5 +10,7 @@ const isLetter = (key: string): boolean => /^\p{L}$/u.test(key);
 export function keyText({ key, control, shift, alt }: KeyInput): string {
   const name = isLetter(key) ? key.toUpperCase() : key === ' ' ? 'Space' : key;
   const counts = shift && (isLetter(key) || key.length > 1);
-  return [...(control ? ['Control'] : []), ...(alt ? ['Alt'] : []), ...(counts ? ['Shift'] : []), name].join('+');
+  return [...(control ? ['Control'] : []), ...(alt ? ['Alt'] : []), ...(counts ? ['Shift'] : []), name].join(
+    '+'
+  );
 }

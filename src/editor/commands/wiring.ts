@@ -5,7 +5,9 @@ import type { Command, EditorState } from '../types';
 /** Circuits that the selected loops belong to. */
 function circuitsOf({ site, selection }: EditorState): Circuit[] {
   const loops = new Set(selection.filter(({ kind }) => kind === 'loop').map(({ id }) => id));
-  return site.circuits.filter(({ strings }) => strings.some((string) => string.some(({ loop }) => loops.has(loop))));
+  return site.circuits.filter(({ strings }) =>
+    strings.some((string) => string.some(({ loop }) => loops.has(loop)))
+  );
 }
 
 export const joinCircuits: Command = {

@@ -46,13 +46,11 @@ function offer(axis: Axis, across: Axis, by: number, known: Span, made: (moved: 
     text: 'equal gaps',
     guides(moved, length) {
       const level = middleOf(spanOf(moved, across));
-      return [known, made(spanOf(moved, axis))].map(
-        ({ low, high }): Guide => ({
-          from: pointOn(axis, low, level),
-          to: pointOn(axis, high, level),
-          label: length(high - low)
-        })
-      );
+      return [known, made(spanOf(moved, axis))].map(({ low, high }): Guide => ({
+        from: pointOn(axis, low, level),
+        to: pointOn(axis, high, level),
+        label: length(high - low)
+      }));
     }
   };
 }

@@ -3,7 +3,6 @@ import { addWiredLoop, newLoop } from '#plan/edits/index';
 import type { Shape, Site } from '#plan/schema';
 import type { Ref, Step } from '../types';
 
-
 export function withLoop(site: Site, shape: Shape): { readonly site: Site; readonly selection: Ref[] } {
   const loop = newLoop(site, shape);
   return { site: addWiredLoop(site, loop), selection: [{ kind: 'loop', id: loop.id }] };
@@ -13,4 +12,3 @@ export function withLoop(site: Site, shape: Shape): { readonly site: Site; reado
 export function loopStep(site: Site, shape: Shape): { readonly step: Step; readonly tool: 'select' } {
   return { step: { label: `Draw ${shape.kind}`, ...withLoop(site, shape) }, tool: 'select' };
 }
-

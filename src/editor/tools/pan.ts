@@ -21,8 +21,7 @@ export const panTool: ToolState = {
   name: 'pan: ready',
   busy: false,
   on(input, { viewport }): Outcome | null {
-    if (input.type === 'down')
-      return { next: panning(input, viewport), overlay: { cursor: 'grabbing' } };
+    if (input.type === 'down') return { next: panning(input, viewport), overlay: { cursor: 'grabbing' } };
     return input.type === 'move' ? { next: panTool, overlay: { cursor: 'grab' } } : null;
   }
 };

@@ -25,8 +25,8 @@ export const circlePotential = (r: number, rho: number, z: number): number => {
   if (rho === 0) return 0;
   const square = (r + rho) * (r + rho) + z * z;
   const m = (4 * r * rho) / square;
-  // near the axis the closed form is a difference of nearly equal terms; its series there is πm²/16·(1 + 3m/4 + …)
-  if (m < 1e-4) return (MU0 / 16) * Math.sqrt(r / rho) * m ** 1.5 * (1 + 0.75 * m);
+  // near the axis the closed form is a difference of nearly equal terms; its series there is πm²/32·(1 + 3m/4 + …)
+  if (m < 1e-4) return (MU0 / 32) * Math.sqrt(r / rho) * m ** 1.5 * (1 + 0.75 * m);
   const { K, E } = completeElliptic(m);
   return (MU0 / (Math.PI * Math.sqrt(m))) * Math.sqrt(r / rho) * ((1 - m / 2) * K - E);
 };
@@ -91,5 +91,7 @@ export const circleAndSegment = (
     const along = px * ux + py * uy;
     const beside = px * uy - py * ux;
     const tangent = -Math.sin(angle) * ux + Math.cos(angle) * uy;
-    return (MU0 / (4 * Math.PI)) * straightPotential(along, l, Math.sqrt(beside * beside + z * z)) * tangent * r;
+    return (
+      (MU0 / (4 * Math.PI)) * straightPotential(along, l, Math.sqrt(beside * beside + z * z)) * tangent * r
+    );
   });

@@ -52,10 +52,14 @@ const planDistance = (a: Run, b: Run): number => {
   const fx = b.x + b.ux * b.length;
   const fy = b.y + b.uy * b.length;
   const side = (r: StraightRun, x: number, y: number): number => (x - r.x) * r.uy - (y - r.y) * r.ux;
-  const crossing =
-    side(a, b.x, b.y) * side(a, fx, fy) < 0 && side(b, a.x, a.y) * side(b, ex, ey) < 0;
+  const crossing = side(a, b.x, b.y) * side(a, fx, fy) < 0 && side(b, a.x, a.y) * side(b, ex, ey) < 0;
   if (crossing) return 0;
-  return Math.min(pointToRun(b.x, b.y, a), pointToRun(fx, fy, a), pointToRun(a.x, a.y, b), pointToRun(ex, ey, b));
+  return Math.min(
+    pointToRun(b.x, b.y, a),
+    pointToRun(fx, fy, a),
+    pointToRun(a.x, a.y, b),
+    pointToRun(ex, ey, b)
+  );
 };
 
 /**

@@ -76,7 +76,9 @@ export const mutualOfSegments = (a0: Vector, a1: Vector, b0: Vector, b1: Vector)
     const d = square > 1e-24 * (l * l + m * m + along * along) ? Math.sqrt(square) : 0;
     const offset = along + (l - m) / 2;
     if (d === 0 && offset < l - 1e-12 * l && offset + m > 1e-12 * l) return direction * Infinity;
-    return (MU0 / (4 * Math.PI)) * direction * parallelIntegral(l, m, d, d === 0 ? snapEnds(offset, l, m) : offset);
+    return (
+      (MU0 / (4 * Math.PI)) * direction * parallelIntegral(l, m, d, d === 0 ? snapEnds(offset, l, m) : offset)
+    );
   }
   const alongA = (wx * ax + wy * ay + wz * az) / l;
   const alongB = (wx * bx + wy * by + wz * bz) / m;

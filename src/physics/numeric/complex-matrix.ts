@@ -7,7 +7,8 @@ export const matrixOf = (
   rows: number,
   columns: number,
   entry: (i: number, j: number) => Complex
-): Complex[][] => Array.from({ length: rows }, (_, i) => Array.from({ length: columns }, (_, j) => entry(i, j)));
+): Complex[][] =>
+  Array.from({ length: rows }, (_, i) => Array.from({ length: columns }, (_, j) => entry(i, j)));
 
 export const product = (a: ComplexMatrix, b: ComplexMatrix): Complex[][] =>
   matrixOf(a.length, b[0]?.length ?? 0, (i, j) =>

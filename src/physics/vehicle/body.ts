@@ -29,7 +29,11 @@ const MOST_UNKNOWNS = 1_600;
 const meshPlates = (plates: readonly PlatePart[], fineness: number): PlateMesh[] => {
   for (let coarser = 1; ; coarser *= 1.2) {
     const meshes = plates.map((plate) =>
-      meshPlate(plate, (coarser * CELL_PER_HEIGHT * Math.max(plate.height, LEAST_HEIGHT)) / fineness, fineness)
+      meshPlate(
+        plate,
+        (coarser * CELL_PER_HEIGHT * Math.max(plate.height, LEAST_HEIGHT)) / fineness,
+        fineness
+      )
     );
     const unknowns = meshes.reduce((sum, mesh) => sum + mesh.unknowns, 0);
     if (unknowns <= MOST_UNKNOWNS * fineness * fineness || coarser > 100) return meshes;

@@ -127,9 +127,7 @@ const potentialAlong = (
     // asinh(a/w) + asinh(b/w) as one logarithm, with the smaller addend of each root kept from cancelling
     const near = Math.abs(along) + Math.sqrt(along * along + square);
     const far = Math.abs(rest) + Math.sqrt(rest * rest + square);
-    const potential = Math.log(
-      (along >= 0 ? near : square / near) * (rest >= 0 ? far / square : 1 / far)
-    );
+    const potential = Math.log((along >= 0 ? near : square / near) * (rest >= 0 ? far / square : 1 / far));
     sum += filaments[at + 6]! * potential * (ux * dx + uy * dy);
   }
   return sum;

@@ -121,8 +121,10 @@ const gatherPotentials = (
       const low = (c * ny + d) * step;
       const high = low + ny * step;
       const one = corners[high + step]! - corners[high]! - corners[low + step]! + corners[low]!;
-      const alongX = corners[high + step + 1]! - corners[high + 1]! - corners[low + step + 1]! + corners[low + 1]!;
-      const alongY = corners[high + step + 2]! - corners[high + 2]! - corners[low + step + 2]! + corners[low + 2]!;
+      const alongX =
+        corners[high + step + 1]! - corners[high + 1]! - corners[low + step + 1]! + corners[low + 1]!;
+      const alongY =
+        corners[high + step + 2]! - corners[high + 2]! - corners[low + step + 2]! + corners[low + 2]!;
       // share of the hats at the far side: ∬ (u−x0)/width·1/r, and at the near side the rest
       const farX = (alongX - x0 * one) / width;
       const farY = (alongY - y0 * one) / length;

@@ -12,7 +12,9 @@ const SHORTEST = 0.01;
 function isSound(site: Site, lane: Lane): boolean {
   if (!laneSchema.safeParse(lane).success) return false;
   if (lane.largestVehicle !== undefined && !vehicleOf(lane.largestVehicle, site)) return false;
-  const run = lane.centreline.slice(1).reduce((sum, to, index) => sum + distance(lane.centreline[index]!, to), 0);
+  const run = lane.centreline
+    .slice(1)
+    .reduce((sum, to, index) => sum + distance(lane.centreline[index]!, to), 0);
   return run >= SHORTEST;
 }
 

@@ -7,8 +7,11 @@ const isId = (id: string): boolean => loopSchema.shape.id.safeParse(id).success;
 const isFree = (list: readonly { readonly id: string }[], from: string, to: string): boolean =>
   from !== to && isId(to) && list.some(({ id }) => id === from) && !list.some(({ id }) => id === to);
 
-const renamed = <T extends { readonly id: string }>(list: readonly T[], from: string, to: string): readonly T[] =>
-  mapped(list, (each) => (each.id === from ? { ...each, id: to } : each));
+const renamed = <T extends { readonly id: string }>(
+  list: readonly T[],
+  from: string,
+  to: string
+): readonly T[] => mapped(list, (each) => (each.id === from ? { ...each, id: to } : each));
 
 /** The same site when the new id is taken, empty or unprintable. */
 export function renameLoop(site: Site, from: string, to: string): Site {

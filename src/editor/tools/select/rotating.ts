@@ -43,8 +43,7 @@ export function rotating(start: ToolPointer, scene: Scene): ToolState {
   function turned(input: ToolPointer) {
     const free = before + bearing(pivot, input.at) - bearing(pivot, start.at);
     const step = input.shift ? STEPS.coarse : input.alt ? STEPS.fine : STEPS.usual;
-    const pulled =
-      single && snap.objects && !input.alt && !input.shift ? alongLane(free, site, pivot) : null;
+    const pulled = single && snap.objects && !input.alt && !input.shift ? alongLane(free, site, pivot) : null;
     const angle = pulled ?? Math.round(free / step) * step;
     const text = joinedText(angleText(site, normalAngle(angle)), pulled === null ? '' : 'lane');
     return { draft: rotateThings(site, refs, angle - before, pivot), text };
