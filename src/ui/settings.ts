@@ -31,7 +31,7 @@ export const DEFAULT_SETTINGS: Settings = {
   isLowerPanelOpen: true,
   isHintShown: true,
   lowerPanelHeight: 210,
-  sidePanelWidth: 348
+  sidePanelWidth: 364
 };
 
 export const clamped = (value: number, { least, most }: { least: number; most: number }): number =>

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { BAR_LENGTH, barPart, responseWord, THRESHOLD_PART } from '#ui/readout/share';
+import { BAR_LENGTH, barPart, responseWord, shownResponse, THRESHOLD_PART } from '#ui/readout/share';
 
 test.each([
   [{ best: -0.03, worst: -0.01 }, 'detected'],
@@ -20,4 +20,17 @@ test('the bar fills up to its end and no further, and the threshold stands where
   expect(barPart(BAR_LENGTH * 2)).toBe(1);
   expect(barPart(-1)).toBe(0);
   expect(barPart(Number.NaN)).toBe(0);
+});
+
+test.each([
+  [0.0345678, 0.0345678, 3],
+  [0.00131, 0.00131, 3],
+  [0.000567, 0.00057, 2],
+  [0.0000189, 0.00002, 1],
+  [0.000001, 0, 1],
+  [-0.0000001, 0, 1]
+])('a response of %d is read as %d with %d digits', (response, value, digits) => {
+  const shown = shownResponse(response);
+  expect(shown.value).toBeCloseTo(value, 12);
+  expect(shown.digits).toBe(digits);
 });

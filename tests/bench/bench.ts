@@ -1,0 +1,82 @@
+/**
+ * `npm run bench`: the figures of the README. Wall time; a quiet machine is assumed. Nothing here is a test.
+ */
+import { cpus } from 'node:os';
+import { windingOf } from '#analysis/electrical/winding-of';
+import { createAssessor } from '#analysis/assess';
+import { externalInductance, mutualInductance } from '#physics/inductance/loop';
+import type { Winding } from '#physics/inductance/winding';
+import { wireOf } from '#plan/catalogue/wires';
+import type { Site } from '#plan/schema';
+import { bigSite, withLoopAt } from '../support/big-site';
+import { measurePage } from './page';
+import { neumannExternal, neumannMutual } from './quadrature';
+
+const timed = (work: () => void): number => {
+  const start = performance.now();
+  work();
+  return performance.now() - start;
+};
+
+const percentile = (times: readonly number[], share: number): number =>
+  [...times].sort((a, b) => a - b)[Math.min(times.length - 1, Math.floor(times.length * share))]!;
+
+const say = (what: string, times: readonly number[], budget: string): void => {
+  const p = (share: number) => `${percentile(times, share).toFixed(2)} ms`;
+  console.log(`${what.padEnd(58)} median ${p(0.5)}  p95 ${p(0.95)}  (budget p95 ${budget})`);
+};
+
+const site = bigSite();
+const assessor = createAssessor();
+console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]!.model}`);
+console.log(
+  `prepare every catalogue vehicle: ${timed(() => {
+    while (assessor.prepareNext(site));
+  }).toFixed(0)} ms`
+);
+console.log(`24 loops, everything from nothing: ${timed(() => assessor.assess(site)).toFixed(0)} ms`);
+
+const series = (variant: (step: number) => Site, count = 150, warm = 30): number[] => {
+  const times = Array.from({ length: count + warm }, (_, step) => {
+    const next = variant(step);
+    return timed(() => assessor.assess(next));
+  });
+  return times.slice(warm);
+};
+
+site.loops.slice(0, 6).forEach(({ shape }, k) => {
+  say(
+    `edit of a ${shape.kind} among 24 loops, to all readouts`,
+    series((step) => withLoopAt(site, 8 + k, [0.001 * (step + 1), 0.0003 * step])),
+    '16 ms'
+  );
+});
+for (const vehicle of ['car', 'van', 'lorry', 'bus', 'motorcycle', 'bicycle'])
+  say(
+    `dragged ${vehicle} over 24 loops, to all circuits`,
+    series((step) => ({ ...site, probes: [{ vehicle, at: [0.01 * step, 0.1 * step], heading: 90 }] })),
+    '8 ms'
+  );
+
+// the same inductances by plain numeric quadrature of Neumann's double integral
+const windings: readonly Winding[] = site.loops
+  .filter(({ shape }) => shape.kind !== 'circle')
+  .map((loop) => {
+    const wire = wireOf(loop.wire)!;
+    return windingOf(loop, { conductor: wire.conductorDiameter, insulated: wire.insulatedDiameter });
+  });
+let closed: number[] = [];
+let numeric: number[] = [];
+const all = (self: (w: Winding) => number, mutual: (a: Winding, b: Winding) => number): number[] =>
+  windings.flatMap((a, i) => [self(a), ...windings.slice(i + 1).map((b) => mutual(a, b))]);
+all(externalInductance, mutualInductance);
+const closedTime = timed(() => (closed = all(externalInductance, mutualInductance)));
+const numericTime = timed(() => (numeric = all(neumannExternal, neumannMutual)));
+const worst = Math.max(...closed.map((value, k) => Math.abs(numeric[k]! / value - 1)));
+console.log(
+  `all inductances of the ${windings.length} straight-sided loops: closed form ${closedTime.toFixed(1)} ms, ` +
+    `numeric quadrature ${numericTime.toFixed(0)} ms, ratio ${(numericTime / closedTime).toFixed(0)}; ` +
+    `they differ by at most ${(100 * worst).toPrecision(2)} %`
+);
+
+await measurePage();
