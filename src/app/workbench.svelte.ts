@@ -21,6 +21,7 @@ import {
 import { keptStates, type SetAside, type StateStore } from '#storage/states';
 import type { StoredValue } from '#storage/stored-value';
 import type { Bench, Calculation, KeptSite, RefusedFile, Salvage, Saving } from '#ui/bench';
+import { frameWork } from '#ui/plan/framing';
 import type { Settings } from '#ui/settings';
 import { createAssessmentClient, type AssessmentClient } from '#workers/client';
 import type { Connect } from '#workers/transport';
@@ -249,7 +250,7 @@ export class Workbench implements Bench {
     this.#handle = handle;
     this.#recoveredFrom = null;
     this.editor.open(site);
-    this.editor.fit('all');
+    frameWork(this.editor);
   }
 
   #take(opened: Opened) {

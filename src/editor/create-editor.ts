@@ -1,5 +1,5 @@
 /** The editor: one immutable state, changed by gestures, commands and undo, with listeners told once a change. */
-import type { Site } from '#plan/schema';
+import type { Point, Site } from '#plan/schema';
 import { commandForKey, commands } from './commands/index';
 import { boxAround } from './geometry/box';
 import {
@@ -14,7 +14,9 @@ import {
   type Moment
 } from './history';
 import { AT_REST, looksSame, overlayOf } from './overlay';
-import { allRefs, sameSelection, stillThere } from './selection';
+import { pickAt } from './picking';
+import { tolerance } from './reach';
+import { allRefs, includesRef, sameSelection, stillThere } from './selection';
 import { defaultSnap } from './snap-settings';
 import { boxOf } from './things';
 import { tools } from './tools/index';
@@ -118,6 +120,13 @@ export function createEditor(site: Site): Editor {
     update({ ...rest(), ...afterChange(to.moment) });
   }
 
+  /** A context menu speaks about what it was opened on. */
+  function selectForMenu(at: Point, { pointer }: PointerInput): void {
+    if (hand.busy) return;
+    const pick = pickAt(state.site, at, tolerance(pointer, state.viewport));
+    if (!pick || !includesRef(state.selection, pick.ref)) editor.select(pick ? [pick.ref] : []);
+  }
+
   function point(input: PointerInput): void {
     if (input.type === 'cancel') return dropGesture();
     if (input.type === 'leave') {
@@ -127,6 +136,7 @@ export function createEditor(site: Site): Editor {
     }
     const at = screenToPlan(state.viewport, [input.x, input.y]);
     scratch.pointer = at;
+    if (input.button === 2 && input.type === 'down') return selectForMenu(at, input);
     if (input.button !== 0) return;
     offer({ ...input, type: input.type, at, screen: [input.x, input.y] });
   }

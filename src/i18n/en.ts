@@ -84,6 +84,7 @@ export const en = {
     other:
       'Plan of {site}: {count} loops, {lanes} lanes, {vehicles} vehicles. The outline lists everything on it.'
   },
+  'plan.role': 'drawing',
   'plan.hint': 'Drag the car across a loop, or a corner of a loop, and watch the figures follow.',
   'plan.hintDone': 'Hide this hint',
   'plan.view': 'View',

@@ -115,3 +115,21 @@ describe('selecting', () => {
     expect(editor.state.selection).toEqual([]);
   });
 });
+
+describe('the other button', () => {
+  it('selects what a menu would speak about, and keeps a selection that it hits', () => {
+    const { editor } = threeLoops();
+    const press = (x: number, y: number) => {
+      const at = { button: 2, pointer: 'mouse', shift: false, alt: false, control: false } as const;
+      editor.pointer({ ...at, type: 'down', x: 500 + 50 * x, y: 400 - 50 * y });
+    };
+    press(0, 0);
+    expect(editor.state.selection).toEqual([L2]);
+    editor.run('select-all');
+    press(5, 0);
+    expect(editor.state.selection).toHaveLength(3);
+    press(2.5, 3);
+    expect(editor.state.selection).toEqual([]);
+    expect(editor.state.busy).toBe(false);
+  });
+});

@@ -30,47 +30,40 @@ export const bigSite = (count = 24): Site => {
     id: k + 1,
     centre: [(k % LANES) * LANE_WIDTH, Math.floor(k / LANES) * ROW] as const
   }));
-  const loops = places.map(
-    ({ id, centre }): Loop => ({
-      id: `L${id}`,
-      name: `Loop ${id}`,
-      turns: 3,
-      wire: 'awg14',
-      slot: { depth: 0.05, width: 0.008, relativePermittivity: 4 },
-      tail: { length: 4 },
-      shape: shapes[(id - 1) % shapes.length]!(centre)
-    })
-  );
-  const circuits = places.map(
-    ({ id }): Circuit => ({
-      id: `C${id}`,
-      name: `Circuit ${id}`,
-      strings: [[{ loop: `L${id}`, reversed: false }]],
-      leadIn: { cable: 'pair-14', length: 30 + id },
-      channel: {
-        unit: `U${Math.ceil(id / CHANNELS)}`,
-        number: ((id - 1) % CHANNELS) + 1,
-        frequencySetting: ((id - 1) % 4) + 1,
-        frequency_Hz: null,
-        tripThreshold: 0.001,
-        releaseRatio: 0.6,
-        output: { mode: 'presence', delay_s: 0, extension_s: 0, longestPresence_s: null }
-      },
-      detect: ['car', 'motorcycle']
-    })
-  );
-  const units = Array.from(
-    { length: Math.ceil(count / CHANNELS) },
-    (_, k): Unit => ({
-      id: `U${k + 1}`,
-      name: `Unit ${k + 1}`,
-      channels: CHANNELS,
-      scansInTurn: true,
-      measuringTime_s: 0.005,
-      settings_F: [2.2e-7, 1.5e-7, 1e-7, 6.8e-8],
-      inductanceRange_H: [2e-5, 2e-3]
-    })
-  );
+  const loops = places.map(({ id, centre }): Loop => ({
+    id: `L${id}`,
+    name: `Loop ${id}`,
+    turns: 3,
+    wire: 'awg14',
+    slot: { depth: 0.05, width: 0.008, relativePermittivity: 4 },
+    tail: { length: 4 },
+    shape: shapes[(id - 1) % shapes.length]!(centre)
+  }));
+  const circuits = places.map(({ id }): Circuit => ({
+    id: `C${id}`,
+    name: `Circuit ${id}`,
+    strings: [[{ loop: `L${id}`, reversed: false }]],
+    leadIn: { cable: 'pair-14', length: 30 + id },
+    channel: {
+      unit: `U${Math.ceil(id / CHANNELS)}`,
+      number: ((id - 1) % CHANNELS) + 1,
+      frequencySetting: ((id - 1) % 4) + 1,
+      frequency_Hz: null,
+      tripThreshold: 0.001,
+      releaseRatio: 0.6,
+      output: { mode: 'presence', delay_s: 0, extension_s: 0, longestPresence_s: null }
+    },
+    detect: ['car', 'motorcycle']
+  }));
+  const units = Array.from({ length: Math.ceil(count / CHANNELS) }, (_, k): Unit => ({
+    id: `U${k + 1}`,
+    name: `Unit ${k + 1}`,
+    channels: CHANNELS,
+    scansInTurn: true,
+    measuringTime_s: 0.005,
+    settings_F: [2.2e-7, 1.5e-7, 1e-7, 6.8e-8],
+    inductanceRange_H: [2e-5, 2e-3]
+  }));
   const length = Math.ceil(count / LANES) * ROW;
   return {
     ...emptySite('Bench'),

@@ -25,7 +25,7 @@ export interface SnapOptions {
   /** Axes along which snapping makes sense. */
   readonly axes: readonly [boolean, boolean];
   /** Writes a length in the units that the document shows. */
-  length(metres: number): string;
+  readonly length: (metres: number) => string;
 }
 
 export const NO_SNAP: Snap = { by: [0, 0], guides: [], text: '' };

@@ -17,7 +17,7 @@ export type Vector = readonly [number, number, number];
  * at 1e-7, 4e-6 at 1e-5. There the second filament is cut into pieces, each parallel at the distance of its middle; the
  * error falls with the square of their number, so two numbers of pieces give the limit.
  */
-const PARALLEL_SINE = 2e-5;
+const PARALLEL_SINE = 3e-5;
 const PIECES = 16;
 /** Below this angle filaments are parallel but for rounding. */
 const ROUNDING_SINE = 1e-10;

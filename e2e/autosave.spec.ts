@@ -1,0 +1,119 @@
+import { Desk } from './hands';
+import { expect, test } from './support/test';
+
+test('work survives a reload without being saved', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.startFrom('Blank');
+  await desk.takeTool('Rectangle');
+  await desk.drag([-80, -60], [80, 60]);
+  await desk.type('Turns', '7');
+  await desk.kept();
+  const text = await desk.savedText();
+  await page.reload();
+  await desk.settled();
+  await expect(page.getByText(/Restored as it was at/)).toBeVisible();
+  expect(await desk.savedText()).toBe(text);
+});
+
+test('a change made just before the page goes away is kept too', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.type('Site name', 'In a hurry');
+  await page.reload();
+  await desk.settled();
+  await expect(page).toHaveTitle(/^In a hurry/);
+});
+
+test('a second tab never writes over the work of the first', async ({ page, context }) => {
+  const first = new Desk(page);
+  await first.open();
+  await first.type('Site name', 'First tab');
+  await first.kept();
+  const second = new Desk(await context.newPage());
+  await second.open();
+  await second.type('Site name', 'Second tab');
+  await second.kept();
+  await second.page.close();
+  await page.reload();
+  await first.settled();
+  await expect(page).toHaveTitle(/^First tab/);
+});
+
+/** Puts text in the place of everything that is kept. */
+async function damage(desk: Desk, text: string): Promise<void> {
+  await desk.page.evaluate(
+    (damaged) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('kerfline');
+        opening.onerror = () => {
+          reject(new Error('cannot open'));
+        };
+        opening.onsuccess = () => {
+          const change = opening.result.transaction('states', 'readwrite');
+          const cursor = change.objectStore('states').openCursor();
+          cursor.onsuccess = () => {
+            const at = cursor.result;
+            if (!at) return;
+            at.update({ ...(at.value as object), text: damaged });
+            at.continue();
+          };
+          change.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+    text
+  );
+}
+
+test('what cannot be read is put aside, offered and never written over', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.type('Site name', 'Soon damaged');
+  await desk.kept();
+  await damage(desk, '{"format": "kerfline-site", "vers');
+  await page.reload();
+  await desk.settled();
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Download it' }).click();
+  const stream = await (await download).createReadStream();
+  const chunks: Buffer[] = [];
+  for await (const chunk of stream) chunks.push(chunk as Buffer);
+  expect(Buffer.concat(chunks).toString()).toBe('{"format": "kerfline-site", "vers');
+  await desk.type('Site name', 'New work');
+  await desk.kept();
+  await page.reload();
+  await desk.settled();
+  await expect(page).toHaveTitle(/^New work/);
+});
+
+test('the page can be started without reading anything that is stored', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.type('Site name', 'Kept before');
+  await desk.kept();
+  await desk.open({ address: './?safe' });
+  await expect(page).not.toHaveTitle(/^Kept before/);
+  await desk.open();
+  await expect(page).toHaveTitle(/^Kept before/);
+});
+
+test('a full storage is said at once, work goes on and can be saved to a file', async ({ page }) => {
+  const desk = new Desk(page);
+  await page.addInitScript(() => {
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('The quota has been exceeded.', 'QuotaExceededError');
+    };
+  });
+  await desk.open();
+  await desk.type('Site name', 'Too much');
+  const banner = page.getByRole('alert');
+  await expect(banner).toContainText('the storage of this browser is full');
+  await expect(page.getByText('Not saved', { exact: true })).toBeVisible();
+  await desk.type('Site name', 'Still working');
+  const download = page.waitForEvent('download');
+  await banner.getByRole('button', { name: 'Save to a file' }).click();
+  expect((await download).suggestedFilename()).toBe('Still-working.kerfline.json');
+});

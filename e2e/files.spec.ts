@@ -1,0 +1,103 @@
+import { Desk } from './hands';
+import { expect, test } from './support/test';
+
+test('a site that is saved and opened again is the same to the byte', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.startFrom('Stop line');
+  await desk.type('Site name', 'Fennel Road / Quarry Lane: stop line');
+  const download = await desk.save();
+  expect(download.suggestedFilename()).toBe('Fennel-Road-Quarry-Lane-stop-line.kerfline.json');
+  const text = await desk.savedText();
+  await desk.startFrom('Blank');
+  await desk.openText(text);
+  await desk.settled();
+  expect(await desk.savedText()).toBe(text);
+});
+
+test('a field that this release does not know is kept', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  const document = JSON.parse(await desk.savedText()) as Record<string, unknown>;
+  await desk.openText(JSON.stringify({ ...document, surveyor: { ref: 17 } }));
+  await desk.settled();
+  expect(JSON.parse(await desk.savedText())).toMatchObject({ surveyor: { ref: 17 } });
+});
+
+const site = { format: 'kerfline-site', version: 1 };
+const loop = {
+  id: 'L1',
+  turns: 3,
+  wire: 'awg14',
+  slot: { depth: 0.05, width: 0.008 },
+  shape: { kind: 'rectangle', centre: [0, 0], width: 2, length: 2 }
+};
+
+for (const [title, text, where] of [
+  ['text that is no JSON', '{"format": "kerfline-site"', 'the whole file'],
+  ['a file of another kind', '{"hello": 1}', 'format'],
+  ['a newer version', JSON.stringify({ ...site, version: 99 }), 'version'],
+  [
+    'a negative number of turns',
+    JSON.stringify({ ...site, loops: [{ ...loop, turns: -3 }] }),
+    'loops[0].turns'
+  ],
+  ['an unknown wire', JSON.stringify({ ...site, loops: [{ ...loop, wire: 'string' }] }), 'loops[0].wire']
+] as const) {
+  test(`${title} is refused with its place, and the open site is untouched`, async ({ page }) => {
+    const desk = new Desk(page);
+    await desk.open();
+    const before = await desk.savedText();
+    await desk.openText(text, 'broken.json');
+    const dialog = page.getByRole('dialog', { name: 'The file was not opened' });
+    await expect(dialog).toContainText('broken.json');
+    await expect(dialog.getByRole('rowheader', { name: where, exact: true })).toBeVisible();
+    await dialog.getByRole('button', { name: 'Close' }).click();
+    expect(await desk.savedText()).toBe(before);
+  });
+}
+
+test('a file that is dropped on the page is opened', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  const text = JSON.stringify({ ...site, name: 'Dropped site', loops: [loop] });
+  const transfer = await page.evaluateHandle((content) => {
+    const data = new DataTransfer();
+    data.items.add(new File([content], 'dropped.json', { type: 'application/json' }));
+    return data;
+  }, text);
+  await page.dispatchEvent('body', 'drop', { dataTransfer: transfer });
+  await expect(page).toHaveTitle(/^Dropped site/);
+});
+
+test('with a picker, Save writes to the chosen file, and from then on to the same one', async ({ page }) => {
+  // The browser's private folder gives real file handles without a picker on the screen.
+  await page.addInitScript(() => {
+    const picker = async () =>
+      (await navigator.storage.getDirectory()).getFileHandle('kept.json', { create: true });
+    Object.assign(window, { showSaveFilePicker: picker });
+  });
+  const desk = new Desk(page);
+  await desk.open({ hasPickers: true });
+  const save = page.getByRole('button', { name: 'Save', exact: true });
+  await save.click();
+  await expect(save).toHaveAttribute('title', 'Save to kept.json');
+  await desk.type('Site name', 'Second name');
+  await save.click();
+  const content = () =>
+    page.evaluate(async () => {
+      const handle = await (await navigator.storage.getDirectory()).getFileHandle('kept.json');
+      return (await handle.getFile()).text();
+    });
+  await expect.poll(content).toContain('Second name');
+});
+
+test('a picker that is forbidden ends in a download', async ({ page }) => {
+  await page.addInitScript(() => {
+    const refuse = () => Promise.reject(new DOMException('Blocked by policy', 'SecurityError'));
+    Object.assign(window, { showSaveFilePicker: refuse });
+  });
+  const desk = new Desk(page);
+  await desk.open({ hasPickers: true });
+  expect(JSON.parse(await desk.savedText())).toMatchObject({ format: 'kerfline-site' });
+});

@@ -1,0 +1,46 @@
+import { Desk } from './hands';
+import { expect, test } from './support/test';
+
+test('a vehicle that is dragged over a loop makes it answer, and no more once it has passed', async ({
+  page
+}) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.startFrom('Blank');
+  await desk.takeTool('Rectangle');
+  await desk.drag([-40, -40], [40, 40]);
+  await desk.takeTool('Vehicle');
+  await desk.click([-330, 0]);
+  const [away] = await desk.responses();
+  await desk.grab([-330, 0]);
+  await desk.carry([0, 0]);
+  // The answer follows while the vehicle is still in hand.
+  await desk.settled();
+  const [over] = await desk.responses();
+  await desk.carry([330, 0]);
+  await page.mouse.up();
+  const [past] = await desk.responses();
+  expect(away).toBeLessThan(0.05);
+  expect(over).toBeGreaterThan(0.5);
+  expect(past).toBeLessThan(0.05);
+});
+
+test('a lorry answers less than a car over the same loop, and a bicycle far less', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.startFrom('Blank');
+  await desk.takeTool('Rectangle');
+  await desk.drag([-40, -40], [40, 40]);
+  await desk.takeTool('Vehicle');
+  await desk.click([0, 0]);
+  const answer = async (vehicle: string) => {
+    await desk.strip.getByLabel('Vehicle', { exact: true }).selectOption({ label: vehicle });
+    await expect(desk.strip.locator('.number')).toHaveCount(1);
+    return (await desk.responses())[0] ?? Number.NaN;
+  };
+  const car = await answer('Car');
+  const lorry = await answer('Lorry');
+  const bicycle = await answer('Bicycle');
+  expect(car).toBeGreaterThan(lorry);
+  expect(lorry).toBeGreaterThan(bicycle);
+});

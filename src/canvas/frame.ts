@@ -1,0 +1,41 @@
+/** All that a picture is made from. Scenes are functions of it, layers compare it. */
+import type { Severity } from '#analysis/results';
+import type { Point, Site } from '#plan/schema';
+import { boxAround, boxesTouch, type Box } from '#editor/geometry/box';
+import type { EditorState, Viewport } from '#editor/types';
+import { planToScreen, visibleBox } from '#editor/viewport';
+import type { Theme } from './theme';
+
+/** How a loop's circuit answers to the vehicles on the plan. */
+export interface Call {
+  /** −ΔL/L over the trip threshold: from 1 on it is a call. */
+  readonly ratio: number;
+}
+
+export interface Frame {
+  readonly state: EditorState;
+  /** The plan as the gesture in hand would leave it. */
+  readonly site: Site;
+  readonly theme: Theme;
+  /** Live figure of each loop, ready to read. */
+  readonly figures: ReadonlyMap<string, string>;
+  /** The worst finding about each loop. */
+  readonly severities: ReadonlyMap<string, Severity>;
+  readonly calls: ReadonlyMap<string, Call>;
+  readonly showsLabels: boolean;
+}
+
+export const onScreen = (view: Viewport, points: readonly Point[]): Point[] =>
+  points.map((point) => planToScreen(view, point));
+
+/** The part of the plan that is worth drawing: what is in sight and a little around it. */
+export function drawnBox(view: Viewport): Box {
+  const { left, right, bottom, top } = visibleBox(view);
+  const margin = 80 / view.scale;
+  return { left: left - margin, right: right + margin, bottom: bottom - margin, top: top + margin };
+}
+
+export function isInSight(points: readonly Point[], sight: Box): boolean {
+  const box = boxAround(points);
+  return box !== null && boxesTouch(box, sight);
+}

@@ -1,0 +1,29 @@
+/** Labels, selection, help for the gesture in hand, scale bar and north. */
+import { furnitureScene } from '../scenes/furniture';
+import { helpScene } from '../scenes/help';
+import { labelsScene } from '../scenes/labels';
+import { selectionScene } from '../scenes/selection';
+import type { LayerDefinition } from './layer';
+
+export const overlay: LayerDefinition = {
+  name: 'overlay',
+  dependsOn: ({ site, state, figures, severities, calls, showsLabels, theme }) => [
+    site,
+    state.selection,
+    state.overlay,
+    state.tool,
+    state.busy,
+    state.viewport,
+    figures,
+    severities,
+    calls,
+    showsLabels,
+    theme
+  ],
+  draw: (frame) => [
+    ...labelsScene(frame),
+    ...selectionScene(frame),
+    ...helpScene(frame),
+    ...furnitureScene(frame.state.viewport, frame.site.displayUnits, frame.theme)
+  ]
+};

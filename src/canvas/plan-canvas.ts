@@ -1,0 +1,166 @@
+/** The plan on a Konva stage: four canvases on top of each other, each drawn again only when its part changed. */
+import Konva from 'konva/lib/Core.js';
+import type { Severity } from '#analysis/results';
+import type { Editor } from '#editor/types';
+import type { Drawing } from './drawing';
+import type { Call, Frame } from './frame';
+import { listenToPointers } from './input/pointers';
+import { watchSpace } from './input/space';
+import { listenToWheel, type WheelHabit } from './input/wheel';
+import { layers } from './layers/index';
+import { hasChanged, type LayerDefinition } from './layers/layer';
+import { paint } from './paint';
+import { watchSize, type SurfaceSize } from './size';
+import { THEMES, type ThemeName } from './theme';
+
+export interface PlanCanvasOptions {
+  readonly theme?: ThemeName;
+  /** What a turned wheel does without control: 'zoom' unless told. */
+  readonly wheel?: WheelHabit;
+  /** Shows the whole plan as soon as the surface has a size; true unless told. */
+  readonly fit?: boolean;
+}
+
+export interface PlanCanvas {
+  /** The live figure in each loop's label, and the worst finding about each loop; ids are loops' ids. */
+  setResults(figures: ReadonlyMap<string, string>, severities: ReadonlyMap<string, Severity>): void;
+  /** How each loop's circuit answers to the vehicles on the plan. */
+  setCalls(calls: ReadonlyMap<string, Call>): void;
+  setTheme(theme: ThemeName): void;
+  showLabels(shown: boolean): void;
+  setWheel(habit: WheelHabit): void;
+  /** Removes the stage and every listener. */
+  destroy(): void;
+}
+
+interface Sheet {
+  readonly definition: LayerDefinition;
+  readonly layer: Konva.Layer;
+  drawn: readonly unknown[] | null;
+  drawings: readonly Drawing[];
+}
+
+function createSheet(stage: Konva.Stage, definition: LayerDefinition): Sheet {
+  const layer = new Konva.Layer({ listening: false });
+  const sheet: Sheet = { definition, layer, drawn: null, drawings: [] };
+  layer.add(
+    new Konva.Shape({
+      listening: false,
+      perfectDrawEnabled: false,
+      sceneFunc: (context) => {
+        paint(context, sheet.drawings);
+      }
+    })
+  );
+  stage.add(layer);
+  return sheet;
+}
+
+/**
+ * Draws the editor's plan in the container and passes pointers on to the editor. The container must have a size and should
+ * be focusable; keys are left to the page.
+ */
+export function createPlanCanvas(
+  container: HTMLDivElement,
+  editor: Editor,
+  options: PlanCanvasOptions = {}
+): PlanCanvas {
+  // Otherwise every change of a node asks for a frame of its own.
+  Konva.autoDrawEnabled = false;
+  const stage = new Konva.Stage({ container, width: 1, height: 1, listening: false });
+  const sheets = layers.map((definition) => createSheet(stage, definition));
+  container.style.touchAction = 'none';
+  container.style.userSelect = 'none';
+
+  let frame: Frame = {
+    state: editor.state,
+    site: editor.state.draft ?? editor.state.site,
+    theme: THEMES[options.theme ?? 'light'],
+    figures: new Map(),
+    severities: new Map(),
+    calls: new Map(),
+    showsLabels: true
+  };
+  let wheel: WheelHabit = options.wheel ?? 'zoom';
+  let request: number | null = null;
+  let isPanning = false;
+  let isFitted = options.fit === false;
+
+  function draw(): void {
+    request = null;
+    container.style.backgroundColor = frame.theme.paper;
+    for (const sheet of sheets) {
+      const now = sheet.definition.dependsOn(frame);
+      if (!hasChanged(sheet.drawn, now)) continue;
+      sheet.drawn = now;
+      sheet.drawings = sheet.definition.draw(frame);
+      sheet.layer.draw();
+    }
+  }
+
+  function change(patch: Partial<Frame>): void {
+    frame = { ...frame, ...patch };
+    request ??= requestAnimationFrame(draw);
+  }
+
+  function showCursor(): void {
+    const grip = isPanning ? 'grabbing' : space.isHeld ? 'grab' : null;
+    container.style.cursor = grip ?? editor.state.overlay.cursor;
+  }
+
+  const space = watchSpace(container, showCursor);
+
+  function resize({ width, height, pixelRatio }: SurfaceSize): void {
+    stage.size({ width, height });
+    for (const { layer } of sheets) layer.getCanvas().setPixelRatio(pixelRatio);
+    for (const sheet of sheets) sheet.drawn = null;
+    editor.setViewport({ ...editor.state.viewport, width, height });
+    if (!isFitted) editor.fit('all');
+    isFitted = true;
+    // A canvas that was resized is blank until it is drawn, and a blank frame would be seen.
+    if (request !== null) cancelAnimationFrame(request);
+    draw();
+  }
+
+  const stops = [
+    editor.subscribe((state) => {
+      showCursor();
+      change({ state, site: state.draft ?? state.site });
+    }),
+    listenToPointers(container, editor, {
+      isSpaceHeld: () => space.isHeld,
+      panning(active) {
+        isPanning = active;
+        showCursor();
+      }
+    }),
+    listenToWheel(container, editor, () => wheel),
+    watchSize(container, resize),
+    () => {
+      space.stop();
+    }
+  ];
+
+  return {
+    setResults: (figures, severities) => {
+      change({ figures, severities });
+    },
+    setCalls: (calls) => {
+      change({ calls });
+    },
+    setTheme: (theme) => {
+      change({ theme: THEMES[theme] });
+    },
+    showLabels: (showsLabels) => {
+      change({ showsLabels });
+    },
+    setWheel(habit) {
+      wheel = habit;
+    },
+    destroy() {
+      for (const stop of stops) stop();
+      if (request !== null) cancelAnimationFrame(request);
+      stage.destroy();
+    }
+  };
+}

@@ -1,0 +1,72 @@
+/** What belongs to the sheet and not to the plan: a scale bar and the way to the north. */
+import type { DisplayUnits, Point } from '#plan/schema';
+import { FOOT, INCH } from '#units/constants';
+import { gridStep } from '#units/plan-steps';
+import type { Viewport } from '#editor/types';
+import { area, line, type Drawing } from '../drawing';
+import type { Theme } from '../theme';
+
+/** Pixels: the bar is at least so long. */
+const SHORTEST = 64;
+const MARGIN = 18;
+const HEIGHT = 5;
+const NORTH = { right: 26, top: 40, length: 15, width: 6 } as const;
+
+/** A whole number in its unit: the step is round in the system that is shown. */
+export function scaleText(metres: number, units: DisplayUnits): string {
+  const number = (value: number): string => String(Number(value.toPrecision(6)));
+  if (units === 'imperial')
+    return metres < FOOT ? `${number(metres / INCH)} in` : `${number(metres / FOOT)} ft`;
+  return metres < 1 ? `${number(metres * 100)} cm` : `${number(metres)} m`;
+}
+
+function scaleBar(view: Viewport, units: DisplayUnits, theme: Theme): Drawing[] {
+  const metres = gridStep(SHORTEST / view.scale, units);
+  const length = metres * view.scale;
+  const y = view.height - MARGIN;
+  const at = (share: number): Point => [MARGIN + share * length, y];
+  const box = (from: number, to: number): Point[] => [
+    [MARGIN + from * length, y - HEIGHT],
+    [MARGIN + to * length, y - HEIGHT],
+    at(to),
+    at(from)
+  ];
+  const stroke = { colour: theme.ink, width: 1 };
+  const text = { kind: 'text', size: 11, colour: theme.ink, plate: theme.plate } as const;
+  return [
+    area(box(0, 1), theme.paper, stroke),
+    area(box(0, 0.5), theme.ink),
+    { ...text, at: [MARGIN, y - HEIGHT - 10], text: '0', align: 'left' },
+    { ...text, at: [MARGIN + length, y - HEIGHT - 10], text: scaleText(metres, units), align: 'center' }
+  ];
+}
+
+/** The plan's y axis points to the north. */
+function northArrow(view: Viewport, theme: Theme): Drawing[] {
+  const x = view.width - NORTH.right;
+  const y = NORTH.top;
+  const stroke = { colour: theme.ink, width: 1 };
+  const tip: Point = [x, y - NORTH.length];
+  const notch: Point = [x, y + NORTH.length * 0.4];
+  const left: Point = [x - NORTH.width, y + NORTH.length];
+  const right: Point = [x + NORTH.width, y + NORTH.length];
+  return [
+    area([tip, left, notch], theme.ink, stroke),
+    area([tip, right, notch], theme.paper, stroke),
+    {
+      kind: 'text',
+      at: [x, y - NORTH.length - 9],
+      text: 'N',
+      colour: theme.ink,
+      size: 12,
+      bold: true,
+      align: 'center'
+    },
+    line([[x, y + NORTH.length * 0.4], tip], stroke) // prettier-ignore
+  ];
+}
+
+export const furnitureScene = (view: Viewport, units: DisplayUnits, theme: Theme): Drawing[] => [
+  ...scaleBar(view, units, theme),
+  ...northArrow(view, theme)
+];

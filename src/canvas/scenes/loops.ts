@@ -1,0 +1,140 @@
+/** Loops as saw cuts to scale, tinted by their circuit's answer, with hints of how they are wound. */
+import { between, distance, subtract } from '#plan/geometry/points';
+import type { Loop, Point, Site } from '#plan/schema';
+import { outlineOf, pathOf } from '#plan/shapes/index';
+import type { Cell, Edge } from '#plan/shapes/path';
+import type { Viewport } from '#editor/types';
+import { planToScreen } from '#editor/viewport';
+import { area, line, type Drawing, type Stroke } from '../drawing';
+import { drawnBox, isInSight, onScreen, type Call } from '../frame';
+import type { Theme } from '../theme';
+
+/** A slot is drawn at least so many pixels wide. */
+const LEAST_SLOT = 1.5;
+/** How much wider a slot looks that holds the wires of two runs. */
+const SHARED = 2.4;
+/** Answers below this share of the threshold leave no tint. */
+const FAINT = 0.02;
+/** Pixels: loops smaller than this carry no arrows. */
+const SMALLEST_WITH_ARROWS = 44;
+const ARROW = 6;
+
+/** The loops whose sense of winding is turned by their circuit. */
+const reversedLoops = (site: Site): ReadonlySet<string> =>
+  new Set(
+    site.circuits
+      .flatMap(({ strings }) => strings.flat().filter(({ reversed }) => reversed))
+      .map(({ loop }) => loop)
+  );
+
+/** The tint grows with the answer up to the threshold; a call looks different, not only stronger. */
+export function tintOf(call: Call | undefined, theme: Theme): string | null {
+  if (!call || call.ratio < FAINT) return null;
+  if (call.ratio >= 1) return theme.callFill;
+  return withStrength(theme.responseFill, call.ratio);
+}
+
+/** The colour with its opacity, the last number, times the strength. */
+const withStrength = (colour: string, strength: number): string =>
+  colour.replace(/[\d.]+(?=\)$)/, (opacity) => (Number(opacity) * strength).toFixed(3));
+
+function shared(points: Point[], slot: Stroke, theme: Theme): Drawing[] {
+  return [
+    line(points, { ...slot, width: slot.width * SHARED }),
+    line(points, { colour: theme.slotCore, width: Math.max(0.75, slot.width * (SHARED - 2)) })
+  ];
+}
+
+function cuts(cells: readonly Cell[], slot: Stroke, view: Viewport, theme: Theme): Drawing[] {
+  const seen = new Set<string>();
+  return cells.flatMap((cell): Drawing[] => {
+    if (cell.kind === 'circle') {
+      const at = planToScreen(view, cell.centre);
+      return [{ kind: 'circle', at, radius: cell.radius * view.scale, stroke: slot }];
+    }
+    return cell.edges.flatMap((edge) => {
+      const points = onScreen(view, [edge.from, edge.to]);
+      if (!edge.shared) return [line(points, slot)];
+      const key = [String(edge.from), String(edge.to)].sort().join(' ');
+      if (seen.has(key)) return [];
+      seen.add(key);
+      return shared(points, slot, theme);
+    });
+  });
+}
+
+/** A small arrowhead on the line, in the direction of the current. */
+function arrow(at: Point, direction: Point, colour: string): Drawing {
+  const length = Math.hypot(direction[0], direction[1]);
+  const [x, y] = [direction[0] / length, direction[1] / length];
+  const tip: Point = [at[0] + x * ARROW, at[1] + y * ARROW];
+  const wing = (side: number): Point => [
+    at[0] - x * ARROW * 0.6 - y * side * ARROW * 0.7,
+    at[1] - y * ARROW * 0.6 + x * side * ARROW * 0.7
+  ];
+  return area([tip, wing(1), wing(-1)], colour);
+}
+
+const longest = (edges: readonly Edge[]): Edge | undefined =>
+  edges
+    .filter((edge) => !edge.shared)
+    .reduce<Edge | undefined>(
+      (best, edge) => (best && distance(best.from, best.to) >= distance(edge.from, edge.to) ? best : edge),
+      undefined
+    );
+
+/** One arrow a cell: the two of a figure of eight turn against each other. */
+function winding(cell: Cell, reversed: boolean, view: Viewport, theme: Theme): Drawing[] {
+  const sign = reversed ? -1 : 1;
+  if (cell.kind === 'circle') {
+    const [x, y] = planToScreen(view, cell.centre);
+    return [arrow([x + cell.radius * view.scale, y], [0, -sign], theme.sawCut)];
+  }
+  const edge = longest(cell.edges);
+  if (!edge) return [];
+  const from = planToScreen(view, edge.from);
+  const [dx, dy] = subtract(planToScreen(view, edge.to), from);
+  return [arrow(planToScreen(view, between(edge.from, edge.to)), [dx * sign, dy * sign], theme.sawCut)];
+}
+
+/** The twisted tail runs to the nearest pull box; where none is drawn it is a length only. */
+function tail(loop: Loop, boxes: readonly Point[], view: Viewport, theme: Theme): Drawing[] {
+  const outline = outlineOf(loop.shape);
+  let best: readonly [Point, Point] | null = null;
+  for (const box of boxes)
+    for (const corner of outline)
+      if (!best || distance(corner, box) < distance(...best)) best = [corner, box];
+  return best ? [line(onScreen(view, best), { colour: theme.tail, width: 1.5, dash: [3, 3] })] : [];
+}
+
+function loopDrawings(loop: Loop, site: Site, reversed: boolean, view: Viewport, theme: Theme): Drawing[] {
+  const { cells } = pathOf(loop.shape);
+  const slot = { colour: theme.sawCut, width: Math.max(LEAST_SLOT, loop.slot.width * view.scale) };
+  const boxes = site.marks.filter(({ kind }) => kind === 'pull-box').map(({ points }) => points[0]!);
+  const outline = onScreen(view, outlineOf(loop.shape));
+  const xs = outline.map(([x]) => x);
+  const ys = outline.map(([, y]) => y);
+  const size = Math.min(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
+  const arrows =
+    size < SMALLEST_WITH_ARROWS ? [] : cells.flatMap((cell) => winding(cell, reversed, view, theme));
+  return [...tail(loop, boxes, view, theme), ...cuts(cells, slot, view, theme), ...arrows];
+}
+
+export function loopsScene(
+  site: Site,
+  calls: ReadonlyMap<string, Call>,
+  view: Viewport,
+  theme: Theme
+): Drawing[] {
+  const sight = drawnBox(view);
+  const reversed = reversedLoops(site);
+  const visible = site.loops.filter((loop) => isInSight(outlineOf(loop.shape), sight));
+  const tints = visible.flatMap((loop) => {
+    const fill = tintOf(calls.get(loop.id), theme);
+    return fill === null ? [] : [area(onScreen(view, outlineOf(loop.shape)), fill)];
+  });
+  return [
+    ...tints,
+    ...visible.flatMap((loop) => loopDrawings(loop, site, reversed.has(loop.id), view, theme))
+  ];
+}

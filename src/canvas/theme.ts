@@ -1,0 +1,81 @@
+/** The drawing's colours: a clean sheet by day, the same sheet by night. Lines stand out 3:1, texts 4.5:1. */
+export interface Theme {
+  readonly paper: string;
+  readonly gridFine: string;
+  readonly gridCoarse: string;
+  readonly asphalt: string;
+  /** Edges of lanes, outlines of what is painted on the road. */
+  readonly roadLine: string;
+  readonly paint: string;
+  readonly sawCut: string;
+  /** The bottom of a slot that two runs share, seen between its walls. */
+  readonly slotCore: string;
+  readonly tail: string;
+  readonly vehicleFill: string;
+  readonly vehicleLine: string;
+  readonly accent: string;
+  readonly accentSoft: string;
+  readonly guide: string;
+  readonly call: string;
+  readonly callFill: string;
+  readonly responseFill: string;
+  readonly problem: string;
+  readonly caution: string;
+  readonly ink: string;
+  readonly inkSoft: string;
+  /** Behind texts, so that they can be read over any line. */
+  readonly plate: string;
+}
+
+export const LIGHT: Theme = {
+  paper: '#fcfdfc',
+  gridFine: 'rgba(30, 60, 55, 0.08)',
+  gridCoarse: 'rgba(30, 60, 55, 0.17)',
+  asphalt: '#d3d9d7',
+  roadLine: '#5a6663',
+  paint: '#ffffff',
+  sawCut: '#151d1b',
+  slotCore: '#9aa5a2',
+  tail: '#3d4946',
+  vehicleFill: 'rgba(252, 253, 252, 0.74)',
+  vehicleLine: '#3a4a55',
+  accent: '#0a6369',
+  accentSoft: 'rgba(10, 99, 105, 0.12)',
+  guide: '#9c1b66',
+  call: '#1c6638',
+  callFill: 'rgba(28, 102, 56, 0.34)',
+  responseFill: 'rgba(42, 87, 135, 0.30)',
+  problem: '#a11f19',
+  caution: '#7a4c00',
+  ink: '#17211f',
+  inkSoft: '#4b5955',
+  plate: 'rgba(252, 253, 252, 0.9)'
+};
+
+export const DARK: Theme = {
+  paper: '#12181a',
+  gridFine: 'rgba(200, 225, 220, 0.07)',
+  gridCoarse: 'rgba(200, 225, 220, 0.15)',
+  asphalt: '#283130',
+  roadLine: '#8f9d99',
+  paint: '#46524f',
+  sawCut: '#eef4f2',
+  slotCore: '#5d6b68',
+  tail: '#bac6c3',
+  vehicleFill: 'rgba(18, 24, 26, 0.7)',
+  vehicleLine: '#a9bccb',
+  accent: '#5fc5c6',
+  accentSoft: 'rgba(95, 197, 198, 0.16)',
+  guide: '#f094c6',
+  call: '#82d29d',
+  callFill: 'rgba(130, 210, 157, 0.32)',
+  responseFill: 'rgba(148, 193, 242, 0.26)',
+  problem: '#ff9a90',
+  caution: '#f2b95d',
+  ink: '#e7edeb',
+  inkSoft: '#a7b5b1',
+  plate: 'rgba(18, 24, 26, 0.88)'
+};
+
+export const THEMES = { light: LIGHT, dark: DARK } as const;
+export type ThemeName = keyof typeof THEMES;

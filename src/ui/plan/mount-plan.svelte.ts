@@ -1,0 +1,34 @@
+import { untrack } from 'svelte';
+import type { Attachment } from 'svelte/attachments';
+import { createPlanCanvas } from '#canvas/plan-canvas';
+import type { Bench } from '../bench';
+import { loopShares, watchedProbe } from './calls';
+import { frameWork } from './framing';
+import { figuresOf, severitiesOf } from './labels';
+
+/** Draws the plan into the element, and everything about it that comes from the calculation. */
+export function mountPlan(bench: Bench): Attachment<HTMLDivElement> {
+  return (container) => {
+    // One stop on the way of the Tab key.
+    container.tabIndex = 0;
+    const canvas = untrack(() =>
+      createPlanCanvas(container, bench.editor, { theme: bench.theme, fit: false })
+    );
+    frameWork(bench.editor);
+    $effect(() => {
+      canvas.setTheme(bench.theme);
+    });
+    $effect(() => {
+      const probe = watchedProbe(bench.shown, bench.state.selection);
+      const figures = figuresOf(bench.shown, bench.assessment, bench.settings.liveFigure, probe);
+      canvas.setResults(figures, severitiesOf(bench.shown, bench.assessment));
+    });
+    $effect(() => {
+      const shares = loopShares(bench.shown, bench.assessment);
+      canvas.setCalls(new Map([...shares].map(([loop, ratio]) => [loop, { ratio }])));
+    });
+    return () => {
+      canvas.destroy();
+    };
+  };
+}

@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest';
+import { readArguments } from '#cli/arguments';
+
+describe('readArguments', () => {
+  it('takes files and defaults to the whole report as JSON', () => {
+    expect(readArguments(['a.json', 'b.json'])).toEqual({
+      ok: true,
+      request: { files: ['a.json', 'b.json'], format: 'json', only: null, strict: false }
+    });
+  });
+
+  it('takes options before, between and after files, in both spellings', () => {
+    expect(readArguments(['--format=csv', 'a.json', '--only', 'loops', '--strict'])).toEqual({
+      ok: true,
+      request: { files: ['a.json'], format: 'csv', only: 'loops', strict: true }
+    });
+  });
+
+  it.each([
+    [[], 'no file given'],
+    [['--format', 'xml', 'a'], '--format expects one of json, text, csv, found xml'],
+    [['a', '--only'], '--only expects one of'],
+    [['a', '--fast'], 'unknown option --fast'],
+    [['a', '--strict=yes'], 'unknown option --strict=yes']
+  ])('refuses %j', (words, sentence) => {
+    const reading = readArguments(words);
+    expect(reading.ok ? '' : reading.message).toContain(sentence);
+  });
+});

@@ -1,0 +1,132 @@
+/** The command as a user runs it: a process of its own, its two streams and its exit code. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { Report } from '#exchange/report';
+
+const CONTRACT = 'tests/archive/contract.kerfline.json';
+const SAMPLE = 'samples/driveway-gate.kerfline.json';
+
+const report = (...words: string[]) => {
+  const run = spawnSync(process.execPath, ['--import', 'tsx', 'src/cli/report.ts', ...words], {
+    encoding: 'utf8',
+    maxBuffer: 1 << 28
+  });
+  return { code: run.status, out: run.stdout, err: run.stderr };
+};
+
+const folder = mkdtempSync(join(tmpdir(), 'kerfline-'));
+const file = (name: string, text: string): string => {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+};
+const altered = (change: (site: Record<string, never>) => void): string => {
+  const site = JSON.parse(readFileSync(CONTRACT, 'utf8')) as Record<string, never>;
+  change(site);
+  return JSON.stringify(site);
+};
+
+interface Expected {
+  tolerance: Record<string, number>;
+  loops: { id: string; inductance_H: number; resistanceDc_ohm: number; wireLength_m: number }[];
+  couplings: { a: string; b: string; mutual_H: number }[];
+  probes: { probe: number; loop: string; deltaL_H: number }[];
+  circuits: { id: string; inductance_H: number; resistance_ohm: number; q: number }[];
+}
+
+describe('npm run report', { timeout: 60_000 }, () => {
+  it('agrees with the independent figures of the contract example', () => {
+    const expected = JSON.parse(readFileSync('tests/reference/contract.expected.json', 'utf8')) as Expected;
+    const { code, out } = report(CONTRACT);
+    expect(code).toBe(0);
+    const got = JSON.parse(out) as Report;
+    const near = (value: number | undefined, wanted: number, tolerance: number) => {
+      expect(Math.abs(value! / wanted - 1)).toBeLessThanOrEqual(tolerance);
+    };
+    for (const loop of expected.loops) {
+      const mine = got.loops.find(({ id }) => id === loop.id);
+      near(mine?.inductance_H, loop.inductance_H, expected.tolerance['loops']!);
+      near(mine?.resistanceDc_ohm, loop.resistanceDc_ohm, expected.tolerance['loops']!);
+      near(mine?.wireLength_m, loop.wireLength_m, expected.tolerance['loops']!);
+    }
+    for (const { a, b, mutual_H } of expected.couplings)
+      near(
+        got.couplings.find((each) => each.a === a && each.b === b)?.mutual_H,
+        mutual_H,
+        expected.tolerance['couplings']!
+      );
+    for (const { probe, loop, deltaL_H } of expected.probes)
+      near(
+        got.probes[probe]?.loops.find(({ id }) => id === loop)?.deltaL_H,
+        deltaL_H,
+        expected.tolerance['probes']!
+      );
+    for (const circuit of expected.circuits) {
+      const mine = got.circuits.find(({ id }) => id === circuit.id);
+      near(mine?.inductance_H, circuit.inductance_H, expected.tolerance['circuits.inductance_H']!);
+      near(mine?.resistance_ohm, circuit.resistance_ohm, expected.tolerance['circuits.resistance_ohm']!);
+      near(mine?.q, circuit.q, expected.tolerance['circuits.q']!);
+    }
+  });
+
+  it('prints one document a line for several files', () => {
+    const { code, out } = report(SAMPLE, CONTRACT, '--only', 'quantities');
+    expect(code).toBe(0);
+    const lines = out.trimEnd().split('\n');
+    expect(lines.map((line) => (JSON.parse(line) as Report).file)).toEqual([SAMPLE, CONTRACT]);
+    expect(Object.keys(JSON.parse(lines[0]!) as object)).toEqual(['site', 'file', 'quantities']);
+  });
+
+  it('prints text with units and CSV with one value a row', () => {
+    const text = report(SAMPLE, '--format', 'text').out;
+    expect(text).toMatch(/Circuits at the terminals/);
+    expect(text).toMatch(/µH/);
+    const csv = report(SAMPLE, '--format', 'csv', '--only', 'circuits').out;
+    const [head, first] = csv.split('\r\n');
+    expect(head).toBe('file,section,subject,quantity,value');
+    expect(first).toMatch(/^samples\/driveway-gate\.kerfline\.json,circuits,[^,]+,frequency_Hz,[0-9.]+$/);
+  });
+
+  it.each([
+    ['not JSON', '{"format": "kerfline-site", "version": 1,', /not-JSON\.json: /],
+    ['another format', '{"format": "other", "version": 1}', /format: found "other"/],
+    ['a newer version', '{"format": "kerfline-site", "version": 7}', /newer/],
+    [
+      'fractional turns',
+      altered((site) => Object.assign(site['loops']![0]!, { turns: 2.5 })),
+      /loops\[0\]\.turns: found 2\.5, expected a whole number/
+    ],
+    [
+      'a dangling loop',
+      altered((site) => Object.assign(site['loops']![0]!, { id: 'Z9' })),
+      /circuits\[0\].*A1/
+    ]
+  ])('refuses %s: exit 2, nothing on stdout, the file and the place on stderr', (name, text, wanted) => {
+    const path = file(`${name.replace(/ /g, '-')}.json`, text);
+    const { code, out, err } = report(SAMPLE, path);
+    expect(code).toBe(2);
+    expect(out).toBe('');
+    expect(err).toContain(path);
+    expect(err).toMatch(wanted);
+    expect(err).not.toMatch(/\n\s+at /);
+  });
+
+  it('refuses a missing file and a folder', () => {
+    expect(report(join(folder, 'nothing.json'))).toMatchObject({ code: 2, out: '' });
+    expect(report(folder).err).toContain('is a folder');
+  });
+
+  it('exits 1 with --strict where a finding is a problem, and prints the report all the same', () => {
+    const path = file(
+      'low.json',
+      altered((site) => Object.assign(site['units']![0]!, { inductanceRange_H: [5e-4, 2e-3] }))
+    );
+    const { code, out } = report(path, '--strict', '--only', 'findings');
+    expect(code).toBe(1);
+    expect((JSON.parse(out) as Report).findings.map((finding) => finding.code)).toContain('inductance-range');
+    expect(report(SAMPLE, '--strict').code).toBe(0);
+  });
+});
