@@ -4,7 +4,7 @@ import { expect, test } from './support/test';
 test('a site that is saved and opened again is the same to the byte', async ({ page }) => {
   const desk = new Desk(page);
   await desk.open();
-  await desk.startFrom('Stop line');
+  await desk.startFrom('Stop line with two lanes');
   await desk.type('Site name', 'Fennel Road / Quarry Lane: stop line');
   const download = await desk.save();
   expect(download.suggestedFilename()).toBe('Fennel-Road-Quarry-Lane-stop-line.kerfline.json');

@@ -15,7 +15,7 @@ test('everything that was done is undone step by step to the first byte, and don
   await remember();
   await desk.type('Turns', '5');
   await remember();
-  await desk.drag([-80, 0], [40, 30]);
+  await desk.drag([-80, 30], [40, 60]);
   await remember();
   await page.keyboard.press('Delete');
   await remember();

@@ -49,16 +49,20 @@ interface Passes {
   readonly neighbours: readonly NeighbourResponse[];
 }
 
+/** More numbers than a session can use up; two of them make one exact number. */
+const KEYS = 2 ** 26;
+
 export const createAssessor = (): Assessor => {
   const bodies = createBodyStore();
   const keys = new RecentCache<string, number>(5_000);
   let nextKey = 1;
   const models = new RecentCache<number, LoopModel | null>(5_000);
-  const mutuals = new RecentCache<string, number>(200_000);
+  const mutuals = new RecentCache<number, number>(200_000);
   const solutions = new RecentCache<string, SolvedCircuit>(2_000);
   const fluxes = createFluxCache();
   const readouts = new RecentCache<string, LoopReadout>(5_000);
   const passes = new RecentCache<string, readonly Strongest[]>(20_000);
+  const answers = new RecentCache<string, Passes>(2_000);
 
   /** Equal texts have equal numbers. */
   const numberOf = (text: string): number => keys.get(text, () => nextKey++);
@@ -70,7 +74,7 @@ export const createAssessor = (): Assessor => {
 
   const mutual = (a: LoopModel, b: LoopModel): number =>
     a.key <= b.key
-      ? mutuals.get(`${a.key} ${b.key}`, () => mutualInductance(a.winding, b.winding))
+      ? mutuals.get(a.key * KEYS + b.key, () => mutualInductance(a.winding, b.winding))
       : mutual(b, a);
 
   const assess = (site: Site, which: 'all' | 'prepared' = 'all'): Assessment => {
@@ -81,6 +85,7 @@ export const createAssessor = (): Assessor => {
     );
     const bodyOf = ({ id }: CatalogueVehicle) => ready.get(id) ?? null;
     const lanes = numberOf(JSON.stringify(site.lanes));
+    const traffic = numberOf(JSON.stringify([site.vehicles, [...ready.keys()]]));
     const modelled = new Map<string, ModelledLoop>();
     for (const loop of site.loops) {
       const model = modelOf(loop);
@@ -100,10 +105,14 @@ export const createAssessor = (): Assessor => {
         bodyOf,
         remember: (what: string, make: () => readonly Strongest[]) => passes.get(`${context} ${what}`, make)
       };
-      responses.set(circuit.id, {
-        responses: vehicleResponses(circuit, solution, loops, site, means),
-        neighbours: neighbourResponses(solution, loops, site, means)
-      });
+      const asked = `${circuit.channel?.tripThreshold ?? ''} ${circuit.detect.join(' ')}`;
+      responses.set(
+        circuit.id,
+        answers.get(`${context} ${traffic} ${asked}`, () => ({
+          responses: vehicleResponses(circuit, solution, loops, site, means),
+          neighbours: neighbourResponses(solution, loops, site, means)
+        }))
+      );
     }
     const frequencies = new Map(
       site.circuits.flatMap((circuit) =>

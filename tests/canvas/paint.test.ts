@@ -5,21 +5,24 @@ import { paint, type Context } from '#canvas/paint';
 /** Writes down what a canvas would be told. */
 function recorder() {
   const calls: string[] = [];
-  const context = new Proxy({}, {
-    get:
-      (_, name: string) =>
-      (...values: unknown[]) => {
-        const written = values
-          .flat()
-          .map((value) => (typeof value === 'number' ? Number(value.toFixed(6)) : value));
-        calls.push(`${name}(${written.join(' ')})`);
-        return name === 'measureText' ? { width: 40 } : undefined;
-      },
-    set: (_, name: string, value) => {
-      calls.push(`${name}=${String(value)}`);
-      return true;
+  const context = new Proxy(
+    {},
+    {
+      get:
+        (_, name: string) =>
+        (...values: unknown[]) => {
+          const written = values
+            .flat()
+            .map((value) => (typeof value === 'number' ? Number(value.toFixed(6)) : value));
+          calls.push(`${name}(${written.join(' ')})`);
+          return name === 'measureText' ? { width: 40 } : undefined;
+        },
+      set: (_, name: string, value) => {
+        calls.push(`${name}=${String(value)}`);
+        return true;
+      }
     }
-  });
+  );
   return { calls, context: context as unknown as Context };
 }
 

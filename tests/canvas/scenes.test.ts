@@ -7,7 +7,7 @@ import { helpScene } from '#canvas/scenes/help';
 import { callText, labelsScene } from '#canvas/scenes/labels';
 import { laneLinesScene, surfaceScene } from '#canvas/scenes/lanes';
 import { loopsScene, tintOf } from '#canvas/scenes/loops';
-import { marksScene } from '#canvas/scenes/marks';
+import { marksScene, wrapped } from '#canvas/scenes/marks';
 import { selectionScene } from '#canvas/scenes/selection';
 import { vehiclesScene } from '#canvas/scenes/vehicles';
 import { LIGHT } from '#canvas/theme';
@@ -99,22 +99,27 @@ describe('loops', () => {
     expect(cutsOf(square(0, 0), 20)[0]?.stroke?.width).toBe(1.5);
   });
 
-  it('have a cut a side and one more a cut corner', () => {
-    expect(cutsOf(square(0, 0))).toHaveLength(4);
-    expect(cutsOf({ ...square(0, 0), cornerCut: 0.3 })).toHaveLength(8);
+  it('go round by all corners, cut or not', () => {
+    const [plain] = cutsOf(square(0, 0));
+    expect(plain).toMatchObject({ closed: true, points: [[450, 450], [550, 450], [550, 350], [450, 350]] }); // prettier-ignore
+    const [cut] = cutsOf({ ...square(0, 0), cornerCut: 0.3 });
+    expect(cut?.points).toHaveLength(8);
   });
 
-  it('share the middle slot of a figure of eight, drawn once and wider', () => {
-    for (const [kind, count] of [
-      ['quadrupole', 7],
-      ['diagonal', 5]
-    ] as const) {
-      // prettier-ignore
+  it.each(['quadrupole', 'diagonal'] as const)(
+    'share the middle slot of a %s, drawn once and wider',
+    (kind) => {
       const cuts = cutsOf({ kind, centre: [0, 0], width: 2, length: 4 });
-      expect(cuts).toHaveLength(count);
-      expect(cuts.filter(({ stroke }) => stroke!.width > 2)).toHaveLength(1);
+      const [wide, ...others] = cuts.filter(({ stroke }) => stroke!.width > 2);
+      expect(others).toEqual([]);
+      const middle = kind === 'quadrupole' ? [[500, 500], [500, 300]] : [[450, 500], [550, 300]]; // prettier-ignore
+      expect(wide?.points).toEqual(middle);
+      const halves = cuts.filter(({ stroke }) => stroke!.width < 2);
+      expect(halves.map(({ closed }) => closed)).toEqual([false, false]);
+      for (const { points } of halves)
+        expect([points[0], points.at(-1)].map(String).sort()).toEqual(middle.map(String).sort());
     }
-  });
+  );
 
   it('turn against each other in the two halves of a quadrupole, and back when reversed', () => {
     const site = siteWith({ shapes: [{ kind: 'quadrupole', centre: [0, 0], width: 2, length: 4 }] });
@@ -191,6 +196,10 @@ describe('marks and vehicles', () => {
     const ys = lines(drawn)[0]!.points.map(([, y]) => y);
     expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(15, 9);
     expect(texts(drawn)).toEqual(['pull box']);
+    expect(wrapped('Loops keep 0.6 m and more from the cover.', 20)).toEqual([
+      'Loops keep 0.6 m and',
+      'more from the cover.'
+    ]);
   });
 
   it('draw a body of the true size that looks along its heading', () => {

@@ -38,10 +38,16 @@ const runsOf = (
   });
 };
 
+/** A corner cut of next to nothing leaves edges that have no length, and so no direction. */
+const withoutEmptyEdges = (cell: Cell): Cell =>
+  cell.kind === 'circle'
+    ? cell
+    : { ...cell, edges: cell.edges.filter(({ from, to }) => from[0] !== to[0] || from[1] !== to[1]) };
+
 export const windingOf = ({ shape, turns, slot }: Loop, wire: WireSize): Winding => {
   const heightsAt = (stride: number, first: number): number[] =>
     Array.from({ length: turns }, (_, i) => -slot.depth + wire.insulated * (first + stride * i + 0.5));
-  const { cells } = pathOf(shape);
+  const cells = pathOf(shape).cells.map(withoutEmptyEdges);
   const runs = cells.flatMap((cell, index) => runsOf(cell, index, heightsAt));
   const shared = (cell: Cell, k: number): boolean => cell.kind === 'polygon' && cell.edges[k]!.shared;
   const columns = cells.flatMap((cell, index) =>

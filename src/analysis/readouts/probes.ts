@@ -2,8 +2,9 @@
 import { dot } from '#physics/numeric/cholesky';
 import { reducedFlux, type Placement } from '#physics/vehicle/flux';
 import type { CatalogueVehicle } from '#plan/catalogue/vehicles';
+import { distance } from '#plan/geometry/points';
 import type { Probe, Site } from '#plan/schema';
-import { outlineOf } from '#plan/shapes/index';
+import { centreOf, outlineOf } from '#plan/shapes/index';
 import type { VehicleBody } from '../electrical/bodies';
 import type { ModelledLoop } from '../electrical/circuit-input';
 import type { SolvedCircuit } from '../electrical/circuit-model';
@@ -19,13 +20,9 @@ const NEAR = 3;
 
 const isNear = ({ loop }: ModelledLoop, { at }: Probe, vehicle: CatalogueVehicle): boolean => {
   const reach = Math.hypot(vehicle.bodyLength, vehicle.bodyWidth) / 2 + NEAR;
-  const outline = outlineOf(loop.shape);
-  const largest = outline.reduce(
-    (most, point) =>
-      Math.max(most, ...outline.map((other) => Math.hypot(point[0] - other[0], point[1] - other[1]))),
-    0
-  );
-  return outline.some((point) => Math.hypot(point[0] - at[0], point[1] - at[1]) < reach + largest / 2);
+  const centre = centreOf(loop.shape);
+  const size = outlineOf(loop.shape).reduce((most, point) => Math.max(most, distance(point, centre)), 0);
+  return distance(centre, at) < reach + size;
 };
 
 export const probeReadout = (

@@ -2,15 +2,21 @@
 import type { Severity } from '#analysis/results';
 import type { Loop, Point } from '#plan/schema';
 import { outlineOf } from '#plan/shapes/index';
-import { textWidth, type Drawing } from '../drawing';
-import { drawnBox, isInSight, onScreen, type Call, type Frame } from '../frame';
+import { boxAround } from '#editor/geometry/box';
+import { includesRef } from '#editor/selection';
+import { visibleBox } from '#editor/viewport';
+import { line, textWidth, type Drawing } from '../drawing';
+import { isInSight, onScreen, type Call, type Frame } from '../frame';
 import type { Theme } from '../theme';
+import { placeLabels, type Place, type Want } from './label-places';
 
 const NAME_SIZE = 12;
 const TEXT_SIZE = 11;
 const LINE_HEIGHT = 16;
 /** Pixels: the label of a loop that is smaller than this on the screen would only hide it. */
 const SMALLEST = 16;
+/** More labels than this nobody reads. */
+const CROWD = 80;
 const BAR = { width: 64, height: 5, fullAt: 2 } as const;
 
 const SIGNS: Readonly<Record<Severity, string>> = { problem: '▲ ', caution: '◆ ', note: '' };
@@ -24,74 +30,76 @@ export function callText({ ratio }: Call): string {
 /** The strip under the label: full at twice the threshold, with a tick at the threshold. */
 function bar(call: Call, [x, y]: Point, theme: Theme): Drawing[] {
   const share = Math.min(1, Math.max(0, call.ratio / BAR.fullAt));
-  const colour = call.ratio >= 1 ? theme.call : theme.inkSoft;
   const left = x - BAR.width / 2;
   const at = (along: number): Point => [left + along * BAR.width, y];
   const tick = left + BAR.width / BAR.fullAt;
   return [
-    { kind: 'line', points: [at(0), at(1)], stroke: { colour: theme.plate, width: BAR.height } },
-    { kind: 'line', points: [at(0), at(share)], stroke: { colour, width: BAR.height } },
-    {
-      kind: 'line',
-      points: [[tick, y - BAR.height], [tick, y + BAR.height]], // prettier-ignore
-      stroke: { colour: theme.ink, width: 1 }
-    }
+    line([at(0), at(1)], { colour: theme.inkSoft, width: 1 }),
+    line([at(0), at(share)], { colour: call.ratio >= 1 ? theme.call : theme.inkSoft, width: BAR.height }),
+    line([[tick, y - BAR.height], [tick, y + BAR.height]], { colour: theme.ink, width: 1.5 }) // prettier-ignore
   ];
 }
 
-interface Lines {
+interface Label extends Want {
+  readonly loop: Loop;
   readonly name: string;
   readonly facts: string;
-  readonly call: Call | undefined;
 }
 
-function linesOf(loop: Loop, { figures, severities, calls }: Frame): Lines {
+function labelOf(loop: Loop, outline: readonly Point[], { figures, severities, calls }: Frame): Label {
   const severity = severities.get(loop.id);
-  const sign = severity ? SIGNS[severity] : '';
-  const figure = figures.get(loop.id) ?? '';
+  const name = `${severity ? SIGNS[severity] : ''}${loop.name || loop.id}`;
+  const call = calls.get(loop.id);
   const turns = `${loop.turns} ${loop.turns === 1 ? 'turn' : 'turns'}`;
-  const name = loop.name || loop.id;
-  return {
-    name: `${sign}${name}`,
-    facts: figure === '' ? turns : `${turns} · ${figure}`,
-    call: calls.get(loop.id)
-  };
+  const parts = [turns, figures.get(loop.id) ?? '', call ? callText(call) : ''];
+  const facts = parts.filter((part) => part !== '').join(' · ');
+  const width = Math.max(textWidth(name, NAME_SIZE), textWidth(facts, TEXT_SIZE)) + 8;
+  const height = (call ? 3 : 2) * LINE_HEIGHT;
+  return { loop, name, facts, width, height, thing: boxAround(outline)! };
 }
 
-/** In the middle of the loop where it fits, else to its right. */
-function place(outline: readonly Point[], width: number, height: number): Point | null {
-  const xs = outline.map(([x]) => x);
-  const ys = outline.map(([, y]) => y);
-  const [left, right] = [Math.min(...xs), Math.max(...xs)];
-  const [top, bottom] = [Math.min(...ys), Math.max(...ys)];
-  if (Math.max(right - left, bottom - top) < SMALLEST) return null;
-  const fits = right - left > width + 8 && bottom - top > height + 8;
-  return fits ? [(left + right) / 2, (top + bottom) / 2] : [right + 10 + width / 2, (top + bottom) / 2];
-}
-
-function labelDrawings(loop: Loop, frame: Frame): Drawing[] {
-  const { theme, state } = frame;
-  const { name, facts, call } = linesOf(loop, frame);
-  const facts2 = call ? `${facts} · ${callText(call)}` : facts;
-  const width = Math.max(textWidth(name, NAME_SIZE), textWidth(facts2, TEXT_SIZE));
-  const at = place(onScreen(state.viewport, outlineOf(loop.shape)), width, 2 * LINE_HEIGHT);
-  if (!at) return [];
-  const severity = frame.severities.get(loop.id);
+function labelDrawings(label: Label, { at, leader }: Place, frame: Frame): Drawing[] {
+  const { theme, severities, calls } = frame;
+  const severity = severities.get(label.loop.id);
+  const call = calls.get(label.loop.id);
   const colour = severity === 'problem' || severity === 'caution' ? theme[severity] : theme.ink;
   const text = { kind: 'text', align: 'center', plate: theme.plate } as const;
-  const above: Point = [at[0], at[1] - LINE_HEIGHT / 2];
-  const below: Point = [at[0], at[1] + LINE_HEIGHT / 2];
+  const [x, y] = at;
+  const first = y - label.height / 2 + LINE_HEIGHT / 2;
   return [
-    { ...text, at: above, text: name, colour, size: NAME_SIZE, bold: true },
-    { ...text, at: below, text: facts2, colour: theme.ink, size: TEXT_SIZE },
-    ...(call ? bar(call, [at[0], at[1] + LINE_HEIGHT * 1.5 - 2], theme) : [])
+    ...(leader ? [line([leader, at], { colour: theme.inkSoft, width: 1 })] : []),
+    { ...text, at: [x, first], text: label.name, colour, size: NAME_SIZE, bold: true },
+    { ...text, at: [x, first + LINE_HEIGHT], text: label.facts, colour: theme.ink, size: TEXT_SIZE },
+    ...(call ? bar(call, [x, first + 2 * LINE_HEIGHT - 3], theme) : [])
   ];
+}
+
+const isSpeck = ({ thing }: Label): boolean =>
+  Math.max(thing.right - thing.left, thing.top - thing.bottom) < SMALLEST;
+
+/** In a crowd only what is selected or under the pointer is labelled. */
+function chosen(labels: readonly Label[], { state }: Frame): readonly Label[] {
+  if (labels.length <= CROWD) return labels;
+  const { selection, overlay } = state;
+  const wanted = overlay.hover ? [...selection, overlay.hover] : selection;
+  return labels.filter(({ loop }) => includesRef(wanted, { kind: 'loop', id: loop.id }));
 }
 
 export function labelsScene(frame: Frame): Drawing[] {
   if (!frame.showsLabels) return [];
-  const sight = drawnBox(frame.state.viewport);
-  return frame.site.loops
-    .filter((loop) => isInSight(outlineOf(loop.shape), sight))
-    .flatMap((loop) => labelDrawings(loop, frame));
+  const { viewport } = frame.state;
+  const sight = visibleBox(viewport);
+  const labels = frame.site.loops.flatMap((loop) => {
+    const outline = outlineOf(loop.shape);
+    return isInSight(outline, sight) ? [labelOf(loop, onScreen(viewport, outline), frame)] : [];
+  });
+  const shown = chosen(
+    labels.filter((label) => !isSpeck(label)),
+    frame
+  );
+  const places = placeLabels(shown, { left: 0, bottom: 0, right: viewport.width, top: viewport.height });
+  return shown.flatMap((label, index) => {
+    const place = places[index];
+    return place ? labelDrawings(label, place, frame) : [];
+  });
 }

@@ -1,8 +1,9 @@
 /** Loops as saw cuts to scale, tinted by their circuit's answer, with hints of how they are wound. */
 import { between, distance, subtract } from '#plan/geometry/points';
-import type { Loop, Point, Site } from '#plan/schema';
+import type { Point, Site } from '#plan/schema';
 import { outlineOf, pathOf } from '#plan/shapes/index';
 import type { Cell, Edge } from '#plan/shapes/path';
+import { boxAround } from '#editor/geometry/box';
 import type { Viewport } from '#editor/types';
 import { planToScreen } from '#editor/viewport';
 import { area, line, type Drawing, type Stroke } from '../drawing';
@@ -45,6 +46,21 @@ function shared(points: Point[], slot: Stroke, theme: Theme): Drawing[] {
   ];
 }
 
+/** Corners of each stretch of the cell between its shared slots; one closed round where nothing is shared. */
+function stretches(edges: readonly Edge[]): { readonly corners: Point[]; readonly closed: boolean }[] {
+  const start = edges.findIndex((edge) => edge.shared);
+  if (start < 0) return [{ corners: edges.map((edge) => edge.from), closed: true }];
+  const found: { corners: Point[]; closed: boolean }[] = [];
+  for (const [index, edge] of [...edges.slice(start), ...edges.slice(0, start)].entries()) {
+    if (edge.shared) continue;
+    const last = found.at(-1);
+    const continues = last !== undefined && !edges[(start + index - 1) % edges.length]!.shared;
+    if (continues) last.corners.push(edge.to);
+    else found.push({ corners: [edge.from, edge.to], closed: false });
+  }
+  return found;
+}
+
 function cuts(cells: readonly Cell[], slot: Stroke, view: Viewport, theme: Theme): Drawing[] {
   const seen = new Set<string>();
   return cells.flatMap((cell): Drawing[] => {
@@ -52,14 +68,19 @@ function cuts(cells: readonly Cell[], slot: Stroke, view: Viewport, theme: Theme
       const at = planToScreen(view, cell.centre);
       return [{ kind: 'circle', at, radius: cell.radius * view.scale, stroke: slot }];
     }
-    return cell.edges.flatMap((edge) => {
-      const points = onScreen(view, [edge.from, edge.to]);
-      if (!edge.shared) return [line(points, slot)];
-      const key = [String(edge.from), String(edge.to)].sort().join(' ');
-      if (seen.has(key)) return [];
+    const own = stretches(cell.edges).map(({ corners, closed }): Drawing => ({
+      kind: 'line',
+      points: onScreen(view, corners),
+      closed,
+      stroke: slot
+    }));
+    const common = cell.edges.flatMap(({ from, to, shared: isShared }) => {
+      const key = [String(from), String(to)].sort().join(' ');
+      if (!isShared || seen.has(key)) return [];
       seen.add(key);
-      return shared(points, slot, theme);
+      return shared(onScreen(view, [from, to]), slot, theme);
     });
+    return [...own, ...common];
   });
 }
 
@@ -98,8 +119,7 @@ function winding(cell: Cell, reversed: boolean, view: Viewport, theme: Theme): D
 }
 
 /** The twisted tail runs to the nearest pull box; where none is drawn it is a length only. */
-function tail(loop: Loop, boxes: readonly Point[], view: Viewport, theme: Theme): Drawing[] {
-  const outline = outlineOf(loop.shape);
+function tail(outline: readonly Point[], boxes: readonly Point[], view: Viewport, theme: Theme): Drawing[] {
   let best: readonly [Point, Point] | null = null;
   for (const box of boxes)
     for (const corner of outline)
@@ -107,17 +127,10 @@ function tail(loop: Loop, boxes: readonly Point[], view: Viewport, theme: Theme)
   return best ? [line(onScreen(view, best), { colour: theme.tail, width: 1.5, dash: [3, 3] })] : [];
 }
 
-function loopDrawings(loop: Loop, site: Site, reversed: boolean, view: Viewport, theme: Theme): Drawing[] {
-  const { cells } = pathOf(loop.shape);
-  const slot = { colour: theme.sawCut, width: Math.max(LEAST_SLOT, loop.slot.width * view.scale) };
-  const boxes = site.marks.filter(({ kind }) => kind === 'pull-box').map(({ points }) => points[0]!);
-  const outline = onScreen(view, outlineOf(loop.shape));
-  const xs = outline.map(([x]) => x);
-  const ys = outline.map(([, y]) => y);
-  const size = Math.min(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
-  const arrows =
-    size < SMALLEST_WITH_ARROWS ? [] : cells.flatMap((cell) => winding(cell, reversed, view, theme));
-  return [...tail(loop, boxes, view, theme), ...cuts(cells, slot, view, theme), ...arrows];
+/** Pixels: the shorter side of the extent. */
+function sizeOf(outline: readonly Point[], view: Viewport): number {
+  const box = boxAround(outline);
+  return box ? Math.min(box.right - box.left, box.top - box.bottom) * view.scale : 0;
 }
 
 export function loopsScene(
@@ -128,13 +141,22 @@ export function loopsScene(
 ): Drawing[] {
   const sight = drawnBox(view);
   const reversed = reversedLoops(site);
-  const visible = site.loops.filter((loop) => isInSight(outlineOf(loop.shape), sight));
-  const tints = visible.flatMap((loop) => {
+  const boxes = site.marks.filter(({ kind }) => kind === 'pull-box').map(({ points }) => points[0]!);
+  const visible = site.loops
+    .map((loop) => ({ loop, outline: outlineOf(loop.shape), cells: pathOf(loop.shape).cells }))
+    .filter(({ outline }) => isInSight(outline, sight));
+  const tints = visible.flatMap(({ loop, outline }) => {
     const fill = tintOf(calls.get(loop.id), theme);
-    return fill === null ? [] : [area(onScreen(view, outlineOf(loop.shape)), fill)];
+    return fill === null ? [] : [area(onScreen(view, outline), fill)];
   });
-  return [
-    ...tints,
-    ...visible.flatMap((loop) => loopDrawings(loop, site, reversed.has(loop.id), view, theme))
-  ];
+  const lines = visible.flatMap(({ loop, outline, cells }) => {
+    const slot = { colour: theme.sawCut, width: Math.max(LEAST_SLOT, loop.slot.width * view.scale) };
+    const hasArrows = sizeOf(outline, view) >= SMALLEST_WITH_ARROWS;
+    return [
+      ...tail(outline, boxes, view, theme),
+      ...cuts(cells, slot, view, theme),
+      ...(hasArrows ? cells.flatMap((cell) => winding(cell, reversed.has(loop.id), view, theme)) : [])
+    ];
+  });
+  return [...tints, ...lines];
 }

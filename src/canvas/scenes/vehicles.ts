@@ -8,7 +8,7 @@ import { drawnBox, isInSight, onScreen } from '../frame';
 import type { Theme } from '../theme';
 
 /** Corners of the body are cut by this part of its width: more ahead than behind. */
-const NOSE = 0.3;
+const NOSE = 0.24;
 const REAR = 0.12;
 /** A wheel is drawn so many pixels wide. */
 const WHEEL = 4;

@@ -4,7 +4,7 @@
  */
 export interface CholeskyFactor {
   readonly size: number;
-  /** Lower triangle of L, row by row, full square storage. */
+  /** Lower triangle of L packed row by row: entry (i, j) at i·(i+1)/2 + j. Half the memory, which is what limits a solve. */
   readonly lower: Float64Array;
 }
 
@@ -26,14 +26,12 @@ const dotOf = (a: Float64Array, atA: number, b: Float64Array, atB: number, count
 };
 
 export const choleskyFactor = (matrix: Float64Array, size: number): CholeskyFactor => {
-  const lower = new Float64Array(matrix);
-  for (let i = 0; i < size; i++) {
-    const rowI = i * size;
-    for (let j = 0; j <= i; j++) {
-      const rowJ = j * size;
-      const sum = lower[rowI + j]! - dotOf(lower, rowI, lower, rowJ, j);
-      if (i !== j) lower[rowI + j] = sum / lower[rowJ + j]!;
-      else if (sum > 0) lower[rowI + i] = Math.sqrt(sum);
+  const lower = new Float64Array((size * (size + 1)) / 2);
+  for (let i = 0, rowI = 0; i < size; rowI += ++i) {
+    for (let j = 0, rowJ = 0; j <= i; rowJ += ++j) {
+      const rest = matrix[i * size + j]! - dotOf(lower, rowI, lower, rowJ, j);
+      if (i !== j) lower[rowI + j] = rest / lower[rowJ + j]!;
+      else if (rest > 0) lower[rowI + i] = Math.sqrt(rest);
       else throw new RangeError(`matrix is not positive definite at row ${i}`);
     }
   }
@@ -43,8 +41,7 @@ export const choleskyFactor = (matrix: Float64Array, size: number): CholeskyFact
 /** Solves L·y = b. With y for two right sides, b₁ᵀA⁻¹b₂ is their dot product. */
 export const forwardSubstitute = ({ size, lower }: CholeskyFactor, b: Float64Array): Float64Array => {
   const y = new Float64Array(size);
-  for (let i = 0; i < size; i++) {
-    const row = i * size;
+  for (let i = 0, row = 0; i < size; row += ++i) {
     y[i] = (b[i]! - dotOf(lower, row, y, 0, i)) / lower[row + i]!;
   }
   return y;

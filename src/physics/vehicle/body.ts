@@ -26,15 +26,18 @@ const LEAST_HEIGHT = 0.18;
 /** A vehicle with more unknowns than this is meshed more coarsely: its factor must fit into a moment and into memory. */
 const MOST_UNKNOWNS = 1_600;
 
+/** A plate smaller than this share of the largest is meshed more coarsely: it carries a small part of the response. */
+const SMALL_PLATE = 0.2;
+const SMALL_FINENESS = 0.7;
+
 const meshPlates = (plates: readonly PlatePart[], fineness: number): PlateMesh[] => {
+  const largest = Math.max(0, ...plates.map(({ width, length }) => width * length));
   for (let coarser = 1; ; coarser *= 1.2) {
-    const meshes = plates.map((plate) =>
-      meshPlate(
-        plate,
-        (coarser * CELL_PER_HEIGHT * Math.max(plate.height, LEAST_HEIGHT)) / fineness,
-        fineness
-      )
-    );
+    const meshes = plates.map((plate) => {
+      const fine = plate.width * plate.length < SMALL_PLATE * largest ? SMALL_FINENESS * fineness : fineness;
+      const step = (coarser * CELL_PER_HEIGHT * Math.max(plate.height, LEAST_HEIGHT)) / fine;
+      return meshPlate(plate, step, fine);
+    });
     const unknowns = meshes.reduce((sum, mesh) => sum + mesh.unknowns, 0);
     if (unknowns <= MOST_UNKNOWNS * fineness * fineness || coarser > 100) return meshes;
   }
@@ -46,7 +49,7 @@ export const buildBody = (parts: readonly Part[], fineness = 1): Body => {
     parts.filter((part) => part.kind === 'plate'),
     fineness
   );
-  const rings = parts.filter((part) => part.kind === 'ring').map(ringPath);
+  const rings = parts.filter((part) => part.kind === 'ring').map((ring) => ringPath(ring, fineness));
   const offsets: number[] = [];
   let size = 0;
   for (const plate of plates) {

@@ -21,7 +21,7 @@ export interface Placement {
 /** Straight wires in the plan: x, y, ux, uy, length, height, number of wires, one after the other. */
 export type Filaments = Float64Array;
 const STRIDE = 7;
-const SIDES = 16;
+const SIDES = 12;
 
 const polygonOf = (run: Extract<Run, { kind: 'round' }>): number[] => {
   const step = (2 * Math.PI) / SIDES;
@@ -69,6 +69,17 @@ const inVehicleFrame = (filaments: Filaments, { x, y, heading }: Placement): Fil
   return turned;
 };
 
+/** The wire at `at` starts where the one before it ends, at the same height. */
+const followsOn = (filaments: Filaments, at: number): boolean => {
+  const before = at - STRIDE;
+  const length = filaments[before + 4]!;
+  return (
+    filaments[before + 5] === filaments[at + 5] &&
+    Math.abs(filaments[before]! + filaments[before + 2]! * length - filaments[at]!) < 1e-9 &&
+    Math.abs(filaments[before + 1]! + filaments[before + 3]! * length - filaments[at + 1]!) < 1e-9
+  );
+};
+
 /**
  * Bz over µ0/4π, per ampere, at many points of one height. Wires outside, points inside: this is the loop in which a
  * dragged vehicle spends its time, and it keeps one wire's constants at hand.
@@ -80,6 +91,8 @@ const verticalField = (
   z: number,
   field: Float64Array
 ): void => {
+  // distance of each point from the end of the wire before, which most often is the start of the next
+  const fromEnd = new Float64Array(xs.length);
   for (let at = 0; at < filaments.length; at += STRIDE) {
     const x = filaments[at]!;
     const y = filaments[at + 1]!;
@@ -89,6 +102,7 @@ const verticalField = (
     const height = z - filaments[at + 5]!;
     const wires = filaments[at + 6]!;
     const heightSquare = height * height;
+    const continues = at > 0 && followsOn(filaments, at);
     for (let k = 0; k < xs.length; k++) {
       const px = xs[k]! - x;
       const py = ys[k]! - y;
@@ -96,8 +110,9 @@ const verticalField = (
       const beside = ux * py - uy * px;
       const rest = length - along;
       const square = beside * beside + heightSquare;
-      const near = Math.sqrt(along * along + square);
+      const near = continues ? fromEnd[k]! : Math.sqrt(along * along + square);
       const far = Math.sqrt(rest * rest + square);
+      fromEnd[k] = far;
       // (along/near + rest/far)/square with one division
       field[k]! += (wires * beside * (along * far + rest * near)) / (near * far * square);
     }

@@ -19,8 +19,10 @@ export interface RingPath {
 }
 
 const POINTS = 32;
+const LEAST_POINTS = 12;
 
-export const ringPath = (ring: RingPart): RingPath => {
+export const ringPath = (ring: RingPart, fineness: number): RingPath => {
+  const count = Math.max(LEAST_POINTS, Math.round(POINTS * Math.min(1, fineness)));
   const [nx, ny, nz] = ring.axis;
   const size = Math.hypot(nx, ny, nz);
   const n = [nx / size, ny / size, nz / size] as const;
@@ -36,9 +38,9 @@ export const ringPath = (ring: RingPart): RingPath => {
   const e1 = raw.map((value) => value / length);
   const e2 = cross(n, e1);
   const along = (axis: 0 | 1 | 2, centre: number, tangent: boolean): Float64Array =>
-    Float64Array.from({ length: POINTS }, (_, k) => {
-      const angle = (2 * Math.PI * k) / POINTS;
-      const step = (2 * Math.PI * ring.radius) / POINTS;
+    Float64Array.from({ length: count }, (_, k) => {
+      const angle = (2 * Math.PI * k) / count;
+      const step = (2 * Math.PI * ring.radius) / count;
       return tangent
         ? step * (Math.cos(angle) * e2[axis] - Math.sin(angle) * e1[axis]!)
         : centre + ring.radius * (Math.cos(angle) * e1[axis]! + Math.sin(angle) * e2[axis]);
@@ -59,8 +61,8 @@ export const ringPath = (ring: RingPart): RingPath => {
 export const mutualOfRings = (a: RingPath, b: RingPath): number => {
   const least = Math.max(a.ring.conductorRadius, b.ring.conductorRadius) ** 2;
   let sum = 0;
-  for (let i = 0; i < POINTS; i++)
-    for (let j = 0; j < POINTS; j++) {
+  for (let i = 0; i < a.x.length; i++)
+    for (let j = 0; j < b.x.length; j++) {
       const x = a.x[i]! - b.x[j]!;
       const y = a.y[i]! - b.y[j]!;
       const z = a.z[i]! - b.z[j]!;

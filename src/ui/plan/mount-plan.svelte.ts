@@ -6,11 +6,22 @@ import { loopShares, watchedProbe } from './calls';
 import { frameWork } from './framing';
 import { figuresOf, severitiesOf } from './labels';
 
+/** A ring round the whole plan shows a keyboard where it is, and would be in the way of a hand that draws. */
+function markPointer(container: HTMLElement): void {
+  const mark = (isByPointer: boolean) => () => {
+    container.classList.toggle('by-pointer', isByPointer);
+  };
+  container.addEventListener('pointerdown', mark(true), { capture: true });
+  container.addEventListener('keydown', mark(false));
+  container.addEventListener('blur', mark(false));
+}
+
 /** Draws the plan into the element, and everything about it that comes from the calculation. */
 export function mountPlan(bench: Bench): Attachment<HTMLDivElement> {
   return (container) => {
     // One stop on the way of the Tab key.
     container.tabIndex = 0;
+    markPointer(container);
     const canvas = untrack(() =>
       createPlanCanvas(container, bench.editor, { theme: bench.theme, fit: false })
     );

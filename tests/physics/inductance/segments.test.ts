@@ -85,8 +85,7 @@ describe('any two filaments', () => {
 describe('parallel filaments', () => {
   it('side by side have the closed form of the textbook (Rosa 1908)', () => {
     const [l, d] = [1.8, 0.3];
-    const wanted =
-      (MU0 / (2 * Math.PI)) * (l * Math.log((l + Math.hypot(l, d)) / d) - Math.hypot(l, d) + d);
+    const wanted = (MU0 / (2 * Math.PI)) * (l * Math.log((l + Math.hypot(l, d)) / d) - Math.hypot(l, d) + d);
     const found = mutualOfSegments([0, 0, 0], [l, 0, 0], [0, d, 0], [l, d, 0]);
     expect(relativeError(found, wanted)).toBeLessThan(1e-13);
     expect(relativeError((MU0 / (4 * Math.PI)) * parallelIntegral(l, l, d, 0), wanted)).toBeLessThan(1e-13);
@@ -151,7 +150,11 @@ describe('filaments that touch end to end', () => {
   it('are the same at every angle in the plan, far from its origin as well', () => {
     fc.assert(
       fc.property(between(0, 2 * Math.PI), between(-300, 300), between(-300, 300), (angle, x, y) => {
-        const at = (along: number): Vector => [x + along * Math.cos(angle), y + along * Math.sin(angle), -0.05];
+        const at = (along: number): Vector => [
+          x + along * Math.cos(angle),
+          y + along * Math.sin(angle),
+          -0.05
+        ];
         const [l, m] = [1.8, 1.2];
         const wanted = (MU0 / (4 * Math.PI)) * (l * Math.log((l + m) / l) + m * Math.log((l + m) / m));
         expect(relativeError(mutualOfSegments(at(0), at(l), at(l), at(l + m)), wanted)).toBeLessThan(1e-9);

@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { besselRatio } from '#physics/numeric/bessel-ratio';
-import { complex, divide, magnitude, multiply, scale, subtract, type Complex } from '#physics/numeric/complex';
+import {
+  complex,
+  divide,
+  magnitude,
+  multiply,
+  scale,
+  subtract,
+  type Complex
+} from '#physics/numeric/complex';
 import { referenceOf } from '../support/reference';
 
 interface BesselCase {

@@ -25,7 +25,7 @@ class HeatMatrices:
     """H(tau)_mm' = 2 int_0^inf (1 - exp(-q^2 tau)) hat(u_m) hat(u_m')* dq, same parity only (else zero)."""
 
     def __init__(self, n):
-        self.limit = max(400.0, 4.0 * n * n)
+        self.limit = max(400.0, 1.0 * n * n)
         panels = int(self.limit / 2.5) + 1
         x, w = np.polynomial.legendre.leggauss(8)
         edges = np.linspace(0, self.limit, panels + 1)

@@ -1,0 +1,49 @@
+/** The usual mesh against one three times as fine: what the figures of a vehicle are worth. */
+import { describe, expect, it } from 'vitest';
+import type { Part } from '#physics/vehicle/parts';
+import type { Placement } from '#physics/vehicle/flux';
+import { PATIENCE } from '../support/arbitraries';
+import { relativeError } from '../support/reference';
+import { bodyOf, change, plate } from '../support/vehicles';
+import { circleWinding, rectangleWinding } from '../support/windings';
+
+const LOOPS = [
+  rectangleWinding(1.8, 1.8, { turns: 3 }),
+  rectangleWinding(1.2, 5, { turns: 2 }),
+  circleWinding(0.9, { turns: 3 })
+];
+const PLACES: readonly Placement[] = [
+  { x: 0, y: 0, heading: 90 },
+  { x: 0.4, y: 1.1, heading: 90 },
+  { x: -0.6, y: -1.4, heading: 70 }
+];
+
+const worst = (parts: readonly Part[], fineness: number, fine = 3): number =>
+  Math.max(
+    ...LOOPS.flatMap((loop) =>
+      PLACES.map((at) =>
+        relativeError(change(bodyOf(parts, fineness), loop, at), change(bodyOf(parts, fine), loop, at))
+      )
+    )
+  );
+
+describe('the mesh of a plate', { timeout: PATIENCE }, () => {
+  it.each<[string, readonly Part[]]>([
+    ['a car at 0.45 m', [plate(1.6, 4.2, 0.45)]],
+    ['a floor at 0.9 m', [plate(2.3, 6, 0.9)]],
+    ['an engine at 0.28 m', [plate(0.4, 0.8, 0.28)]],
+    ['an axle at 0.42 m', [plate(1.9, 0.3, 0.42)]]
+  ])('is good to 0.7 %% for %s', (_, parts) => {
+    expect(worst(parts, 1)).toBeLessThan(0.007);
+  });
+
+  it('in its coarse form, which only looks for places, is good to 5 %', () => {
+    expect(worst([plate(1.6, 4.2, 0.45)], 0.4)).toBeLessThan(0.05);
+  });
+
+  it('comes nearer with every refinement', () => {
+    const parts = [plate(1.6, 4.2, 0.45)];
+    expect(worst(parts, 2)).toBeLessThan(worst(parts, 1));
+    expect(worst(parts, 1)).toBeLessThan(worst(parts, 0.4));
+  });
+});
