@@ -13,7 +13,7 @@ export interface VehicleBody {
   readonly coarse: Body;
 }
 
-const COARSE = 0.45;
+const COARSE = 0.42;
 
 export const partsOf = ({ parts }: Vehicle): Part[] =>
   parts.map((part) =>

@@ -100,7 +100,7 @@ export const neighbourResponses = (
       if (!vehicle || !body) return [];
       const extents = loops.map((loop) => extentAlong(loop, line));
       return remember(`beside ${lane.id} ${body.key}`, () => [
-        strongestOnPath(solved, body, vehicle, line, 0, extents)
+        strongestOnPath(solved, body, vehicle, line, 0, extents, false)
       ]).map((pass) => ({ id, pass }));
     });
     if (answers.length === 0) return [];

@@ -25,10 +25,14 @@ const RIVAL = 0.9;
 /** Places nearer than this to one another are one, metres. */
 const RESOLUTION = 0.2;
 
-const places = (vehicle: Vehicle, extents: readonly (readonly [number, number])[]): number[] => {
+const places = (
+  vehicle: Vehicle,
+  extents: readonly (readonly [number, number])[],
+  over: boolean
+): number[] => {
   const along = vehicle.parts.map((part) => part.centre[1]);
   const aimed = extents.flatMap(([from, to]) =>
-    [from, (from + to) / 2, to].flatMap((target) => along.map((y) => target - y))
+    (over ? [from, (from + to) / 2, to] : [(from + to) / 2]).flatMap((target) => along.map((y) => target - y))
   );
   const distinct: number[] = [];
   for (const place of aimed.sort((a, b) => a - b)) {
@@ -41,13 +45,18 @@ const places = (vehicle: Vehicle, extents: readonly (readonly [number, number])[
   return distinct;
 };
 
+/**
+ * `extents`: from where to where each loop lies along the line. `over` is false for a pass beside the loops: from a lane's
+ * width away the response rises and falls so gently that each part beside the loop's middle is close enough.
+ */
 export const strongestOnPath = (
   circuit: SolvedCircuit,
   body: VehicleBody,
   vehicle: Vehicle,
   line: LaneLine,
   offset: number,
-  extents: readonly (readonly [number, number])[]
+  extents: readonly (readonly [number, number])[],
+  over = true
 ): Strongest => {
   const heading = headingOf(line);
   const placed = (along: number) => {
@@ -56,15 +65,15 @@ export const strongestOnPath = (
   };
   const respond = (along: number): number => quickEffect(circuit, body.coarse, placed(along));
   const fine = (along: number): number => vehicleEffect(circuit, body.fine, placed(along));
-  const tried = places(vehicle, extents);
+  const tried = places(vehicle, extents, over);
   const answers = tried.map(respond);
   const best = answers.reduce((least, value, k) => (value < answers[least]! ? k : least), 0);
   const summit = (k: number) => {
-    const along = climb(tried[k]!, answers[k]!, respond);
+    const along = over ? climb(tried[k]!, answers[k]!, respond) : tried[k]!;
     return { along, value: fine(along) };
   };
   const first = summit(best);
-  const rival = rivalOf(vehicle, answers, best);
+  const rival = over ? rivalOf(vehicle, answers, best) : null;
   const second = rival === null ? first : summit(rival);
   const { along, value } = second.value < first.value ? second : first;
   return { deltaLOverL: value, at: onLine(line, along, offset), heading };
