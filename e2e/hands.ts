@@ -112,6 +112,15 @@ export class Desk {
     return this.page.locator('.outline li').filter({ hasText: / loop/ }).count();
   }
 
+  /** The first thing of its kind in the outline: "lane", "loop", "vehicle". */
+  outlineItem(kind: string): Locator {
+    return this.page
+      .locator('.outline')
+      .getByRole('button')
+      .filter({ hasText: ` ${kind}` })
+      .first();
+  }
+
   async undo(): Promise<void> {
     await this.page.getByRole('button', { name: /^Undo/ }).click();
     await this.settled();

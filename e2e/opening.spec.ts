@@ -38,11 +38,11 @@ test('a finding leads to what it is about', async ({ page }) => {
   await desk.startFrom('Blank');
   await desk.takeTool('Rectangle');
   await desk.drag([-60, -60], [60, 60]);
-  // One turn is too few for any loop.
-  await desk.type('Turns', '1');
+  // A slot this shallow leaves no cover over the wires.
+  await desk.type('Slot depth', '12 mm');
   await desk.settled();
   await desk.click([-250, 150]);
   const finding = desk.details.getByRole('region', { name: 'Findings' }).getByRole('button').first();
   await finding.click();
-  await expect(desk.field('Turns')).toHaveValue('1');
+  await expect(desk.field('Slot depth')).toHaveValue('12 mm');
 });

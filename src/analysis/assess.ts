@@ -36,10 +36,11 @@ import { quantitiesOf } from './takeoff/quantities';
 
 export interface Assessor {
   /**
-   * `bodies`: 'all' prepares every vehicle first (CLI, tests); 'prepared' answers at once with those that are ready and
-   * says `pending` if some are missing.
+   * 'all' prepares every vehicle first and takes its fine mesh for every loop (reports, tests); 'prepared' answers at
+   * once with the vehicles that are ready, says `pending` if some are missing, and serves loops far from a placed
+   * vehicle with its quick mesh (the page).
    */
-  assess(site: Site, bodies?: 'all' | 'prepared'): Assessment;
+  assess(site: Site, vehicles?: 'all' | 'prepared'): Assessment;
   /** Prepares one more vehicle of the site; false when all are ready. */
   prepareNext(site: Site): boolean;
 }
@@ -144,7 +145,9 @@ export const createAssessor = (): Assessor => {
       probes: site.probes.flatMap((probe) => {
         const vehicle = vehicleOf(probe.vehicle, site);
         const body = vehicle && bodyOf(vehicle);
-        return vehicle && body ? [probeReadout(probe, vehicle, body, site, solved, modelled, fluxes)] : [];
+        return vehicle && body
+          ? [probeReadout(probe, vehicle, body, site, solved, modelled, fluxes, which === 'all')]
+          : [];
       }),
       beats,
       quantities: quantitiesOf([...modelled.values()], site.circuits)

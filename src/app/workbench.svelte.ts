@@ -126,6 +126,7 @@ export class Workbench implements Bench {
     }
     if (state.site !== this.#kept) {
       this.#kept = state.site;
+      this.#recoveredFrom = null;
       this.#autosave.changed(state.site);
     }
   }
@@ -201,9 +202,10 @@ export class Workbench implements Bench {
     }
   }
 
-  async saveFile() {
+  async saveFile(asCopy = false) {
     const { site } = this.#state;
-    const saved = await saveFile(this.#parts.files(), writeSite(site), fileNameFor(site.name), this.#handle);
+    const handle = asCopy ? null : this.#handle;
+    const saved = await saveFile(this.#parts.files(), writeSite(site), fileNameFor(site.name), handle);
     if (saved.kind === 'saved') this.#handle = saved.handle;
   }
 

@@ -7,8 +7,8 @@ export const en = {
   'file.new': 'New',
   'file.open': 'Open',
   'file.save': 'Save',
-  'file.saveTitle': 'Save the site to a file',
-  'file.saveTo': 'Save to {name}',
+  'file.saveTitle': 'Save the site to a file (Ctrl+S)',
+  'file.saveTo': 'Save to {name} (Ctrl+S); Ctrl+Shift+S saves a copy',
   'file.tooLarge': '{size} MB',
   'file.atMost': 'a site file of at most {size} MB',
   'file.unreadable': 'a file that the browser cannot read: {reason}',
@@ -96,6 +96,8 @@ export const en = {
   'plan.snapObjects': 'Snap to lanes and loops',
   'plan.outline': 'Outline',
 
+  'announce.step': '{step}. Findings: {problems}, {cautions}.',
+
   'outline.title': 'Outline of the plan',
   'outline.intro': 'Enter selects. The arrow keys move what is selected, Delete removes it.',
   'outline.at': 'at {position}',
@@ -134,7 +136,7 @@ export const en = {
   'loop.wire': 'Wire',
   'loop.slotDepth': 'Slot depth',
   'loop.slotWidth': 'Slot width',
-  'loop.tail': 'Tail to the pull box',
+  'loop.tail': 'Tail length',
 
   'shape.width': 'Width',
   'shape.length': 'Length',

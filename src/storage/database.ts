@@ -37,7 +37,11 @@ export function createDatabaseStore(): StateStore {
 
   return {
     async put(state) {
-      await (await database()).put('states', state);
+      const change = (await database()).transaction('states', 'readwrite');
+      const written = change.store.put(state);
+      // Committed at once and not when the page gets round to it: a page that is going away never does.
+      change.commit();
+      await Promise.all([written, change.done]);
     },
     async list() {
       return (await database()).getAll('states');

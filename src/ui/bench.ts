@@ -72,7 +72,8 @@ export interface Bench {
   openNew(site: Site): void;
   openFile(): Promise<void>;
   openDropped(file: File): Promise<void>;
-  saveFile(): Promise<void>;
+  /** To the file that is open, or to a new one if there is none or a copy is wanted. */
+  saveFile(asCopy?: boolean): Promise<void>;
   keptSites(): Promise<readonly KeptSite[]>;
   openKept(kept: KeptSite): Promise<void>;
   downloadSalvage(salvage: Salvage): void;

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Assessment, ProbeReadout } from '#analysis/results';
 import { emptySite } from '#plan/read';
 import type { Circuit, Site } from '#plan/schema';
-import { callsOf, loopShares, watchedProbe } from '#ui/plan/calls';
+import { callsOf, loopCalls, watchedProbe } from '#ui/plan/calls';
 
 const circuit = (id: string, loop: string, tripThreshold: number | null): Circuit => ({
   id,
@@ -90,8 +90,8 @@ describe('the calls', () => {
 });
 
 test('a loop glows for the vehicle that it answers to most, and not at all without a threshold', () => {
-  expect([...loopShares(site, both)]).toEqual([
-    ['L1', 2],
-    ['L2', 3]
+  expect([...loopCalls(site, both)]).toEqual([
+    ['L1', { ratio: 2 }],
+    ['L2', { ratio: 3 }]
   ]);
 });

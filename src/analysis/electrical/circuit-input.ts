@@ -75,7 +75,7 @@ export const circuitKey = (circuit: Circuit, site: Site, loops: ReadonlyMap<stri
     circuit.strings.map((string) =>
       string.map(({ loop, reversed }) => {
         const modelled = loops.get(loop);
-        return [modelled?.model.key, modelled?.loop.tail.length, reversed];
+        return [loop, modelled?.model.key, modelled?.loop.tail.length, reversed];
       })
     ),
     circuit.leadIn,

@@ -2,7 +2,7 @@
 import { windingCapacitance } from '#physics/circuit/slot-capacitance';
 import { externalInductance } from '#physics/inductance/loop';
 import type { Winding } from '#physics/inductance/winding';
-import { filamentsOf, type Filaments } from '#physics/vehicle/flux';
+import { FEW_SIDES, filamentsOf, type Filaments } from '#physics/vehicle/flux';
 import { dcResistancePerMetre, internalImpedance, proximityResistance } from '#physics/wire/round-wire';
 import { wireOf, type Wire } from '#plan/catalogue/wires';
 import type { Loop } from '#plan/schema';
@@ -16,6 +16,8 @@ export interface LoopModel {
   readonly winding: Winding;
   /** For the field at a vehicle. */
   readonly filaments: Filaments;
+  /** The same with round loops more roughly, for searching. */
+  readonly roughFilaments: Filaments;
   /** H, of the field outside the copper. */
   readonly external: number;
   readonly sawCut: number;
@@ -31,6 +33,7 @@ export const modelLoop = (loop: Loop, key: number): LoopModel | null => {
     wire,
     winding,
     filaments: filamentsOf(winding),
+    roughFilaments: filamentsOf(winding, FEW_SIDES),
     external: externalInductance(winding),
     sawCut: pathOf(loop.shape).sawCut
   };

@@ -2,7 +2,7 @@
 import { dot } from '#physics/numeric/cholesky';
 import { reducedFlux, type Placement } from '#physics/vehicle/flux';
 import type { CatalogueVehicle } from '#plan/catalogue/vehicles';
-import { distance } from '#plan/geometry/points';
+import { distance, rotate } from '#plan/geometry/points';
 import type { Probe, Site } from '#plan/schema';
 import { centreOf, outlineOf } from '#plan/shapes/index';
 import type { VehicleBody } from '../electrical/bodies';
@@ -15,16 +15,19 @@ import type { ProbeReadout } from '../results';
 export type FluxCache = RecentCache<string, Float64Array>;
 export const createFluxCache = (): FluxCache => new RecentCache(1_000);
 
-/** A loop this far from the vehicle's body is served by the coarse mesh, metres: its response there is below 1e-5. */
-const NEAR = 3;
+/** While a vehicle is dragged, loops further than this from its body are served by the quick mesh (a few percent), metres. */
+const NEAR = 1;
 
-const isNear = ({ loop }: ModelledLoop, { at }: Probe, vehicle: CatalogueVehicle): boolean => {
-  const reach = Math.hypot(vehicle.bodyLength, vehicle.bodyWidth) / 2 + NEAR;
+const isNear = ({ loop }: ModelledLoop, { at, heading }: Probe, vehicle: CatalogueVehicle): boolean => {
   const centre = centreOf(loop.shape);
+  const [x, y] = rotate(centre, 90 - heading, at);
+  const beside = Math.max(0, Math.abs(x - at[0]) - vehicle.bodyWidth / 2);
+  const beyond = Math.max(0, Math.abs(y - at[1]) - vehicle.bodyLength / 2);
   const size = outlineOf(loop.shape).reduce((most, point) => Math.max(most, distance(point, centre)), 0);
-  return distance(centre, at) < reach + size;
+  return Math.hypot(beside, beyond) < size + NEAR;
 };
 
+/** `exact`: the fine mesh for every loop, however far. */
 export const probeReadout = (
   probe: Probe,
   vehicle: CatalogueVehicle,
@@ -32,13 +35,14 @@ export const probeReadout = (
   site: Site,
   circuits: ReadonlyMap<string, SolvedCircuit>,
   loops: ReadonlyMap<string, ModelledLoop>,
-  fluxes: FluxCache
+  fluxes: FluxCache,
+  exact: boolean
 ): ProbeReadout => {
   const placement: Placement = { x: probe.at[0], y: probe.at[1], heading: probe.heading };
   const place = `${body.key} ${probe.at[0]} ${probe.at[1]} ${probe.heading}`;
   // loops of one circuit must see the same mesh, or their cross terms would not match
   const near = new Set(
-    [...loops.values()].filter((each) => isNear(each, probe, vehicle)).map(({ loop }) => loop.id)
+    [...loops.values()].filter((each) => exact || isNear(each, probe, vehicle)).map(({ loop }) => loop.id)
   );
   for (const { input } of circuits.values())
     if (input.loops.some(({ id }) => near.has(id))) input.loops.forEach(({ id }) => near.add(id));

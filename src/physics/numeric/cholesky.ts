@@ -1,6 +1,6 @@
 /**
  * Cholesky factorisation A = L·Lᵀ of a symmetric positive definite matrix stored row by row.
- * Only the lower triangle of `matrix` is read. Throws if A is not positive definite.
+ * Only the lower triangle of `matrix` is read. Null if A is not positive definite.
  */
 export interface CholeskyFactor {
   readonly size: number;
@@ -25,14 +25,14 @@ const dotOf = (a: Float64Array, atA: number, b: Float64Array, atB: number, count
   return s0 + s1 + (s2 + s3);
 };
 
-export const choleskyFactor = (matrix: Float64Array, size: number): CholeskyFactor => {
+export const choleskyFactor = (matrix: Float64Array, size: number): CholeskyFactor | null => {
   const lower = new Float64Array((size * (size + 1)) / 2);
   for (let i = 0, rowI = 0; i < size; rowI += ++i) {
     for (let j = 0, rowJ = 0; j <= i; rowJ += ++j) {
       const rest = matrix[i * size + j]! - dotOf(lower, rowI, lower, rowJ, j);
       if (i !== j) lower[rowI + j] = rest / lower[rowJ + j]!;
       else if (rest > 0) lower[rowI + i] = Math.sqrt(rest);
-      else throw new RangeError(`matrix is not positive definite at row ${i}`);
+      else return null;
     }
   }
   return { size, lower };

@@ -2,22 +2,25 @@
  * All parts of one vehicle as one matrix, factored once: ΔL of loops i and j is −φᵢᵀ·A⁻¹·φⱼ, φ the flux per ampere.
  */
 import { MU0 } from '../constants';
-import { choleskyFactor, type CholeskyFactor } from '../numeric/cholesky';
 import type { Part, PlatePart } from './parts';
 import { addOwnBlock, addPlateBlock } from './plate-matrix';
 import { meshPlate, type PlateMesh } from './plate-mesh';
 import { CORNER_VALUES, cornerPotentials } from './rectangle-potential';
 import { mutualOfRings, ringPath, type RingPath } from './ring';
+import { factorBlocks, type SymmetryBlock } from './symmetry';
 
 export interface Body {
   readonly plates: readonly PlateMesh[];
   readonly rings: readonly RingPath[];
   readonly size: number;
-  readonly factor: CholeskyFactor;
+  readonly blocks: readonly SymmetryBlock[];
 }
 
-/** Share of the diagonal's mean added to it, so that parts drawn into one another still have a solution. */
-const RIDGE = 1e-9;
+/**
+ * Shares of the diagonal's mean added to it. The first is nothing beside the mesh's error; parts drawn into one another
+ * leave a matrix that is not quite positive, and get the first of the others that mends it.
+ */
+const RIDGES = [1e-9, 1e-4, 1e-2, 1];
 
 /** Largest cell against the plate's height, found by trial: errors of a few tenths of a percent at the usual heights. */
 const CELL_PER_HEIGHT = 0.8;
@@ -71,8 +74,12 @@ export const buildBody = (parts: readonly Part[], fineness = 1): Body => {
   });
   let trace = 0;
   for (let i = 0; i < size; i++) trace += matrix[i * size + i]!;
-  for (let i = 0; i < size; i++) matrix[i * size + i]! += (RIDGE * trace) / size;
-  return { plates, rings, size, factor: choleskyFactor(matrix, size) };
+  for (const ridge of RIDGES) {
+    for (let i = 0; i < size; i++) matrix[i * size + i]! += (ridge * trace) / size;
+    const blocks = factorBlocks(matrix, size, plates, rings);
+    if (blocks) return { plates, rings, size, blocks };
+  }
+  throw new RangeError('the parts of a vehicle lie in one another');
 };
 
 /** Flux through a ring of every hat of a plate: ∮ A·dl with A of its surface current in closed form. */

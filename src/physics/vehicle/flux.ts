@@ -8,8 +8,8 @@
  */
 import { MU0 } from '../constants';
 import { meanHeight, type Run, type Winding } from '../inductance/winding';
-import { forwardSubstitute } from '../numeric/cholesky';
 import type { Body } from './body';
+import { reduceBlocks } from './symmetry';
 
 /** Where a vehicle stands: its origin on the plan, and the direction of its nose in degrees, 90 = along +y. */
 export interface Placement {
@@ -21,13 +21,15 @@ export interface Placement {
 /** Straight wires in the plan: x, y, ux, uy, length, height, number of wires, one after the other. */
 export type Filaments = Float64Array;
 const STRIDE = 7;
-const SIDES = 12;
+const SIDES = 24;
+/** Enough to find where a response is strongest. */
+export const FEW_SIDES = 10;
 
-const polygonOf = (run: Extract<Run, { kind: 'round' }>): number[] => {
-  const step = (2 * Math.PI) / SIDES;
+const polygonOf = (run: Extract<Run, { kind: 'round' }>, sides: number): number[] => {
+  const step = (2 * Math.PI) / sides;
   const radius = run.radius * Math.sqrt(step / Math.sin(step));
   const length = 2 * radius * Math.sin(step / 2);
-  return Array.from({ length: SIDES }, (_, k) => {
+  return Array.from({ length: sides }, (_, k) => {
     const direction = step * (k + 0.5) + Math.PI / 2;
     return [
       run.x + radius * Math.cos(step * k),
@@ -41,11 +43,11 @@ const polygonOf = (run: Extract<Run, { kind: 'round' }>): number[] => {
   }).flat();
 };
 
-export const filamentsOf = (winding: Winding): Filaments =>
+export const filamentsOf = (winding: Winding, sides = SIDES): Filaments =>
   Float64Array.from(
     winding.runs.flatMap((run) =>
       run.kind === 'round'
-        ? polygonOf(run)
+        ? polygonOf(run, sides)
         : [run.x, run.y, run.ux, run.uy, run.length, meanHeight(run), run.heights.length]
     )
   );
@@ -173,4 +175,4 @@ export const fluxThrough = (body: Body, filaments: Filaments, placement: Placeme
 
 /** y = L⁻¹φ; ΔL of two loops is minus the dot product of theirs (henries). */
 export const reducedFlux = (body: Body, filaments: Filaments, placement: Placement): Float64Array =>
-  forwardSubstitute(body.factor, fluxThrough(body, filaments, placement));
+  reduceBlocks(body.blocks, fluxThrough(body, filaments, placement));

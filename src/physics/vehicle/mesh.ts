@@ -8,7 +8,7 @@
 const GRADING = 2.3;
 const LEAST_ZONE = 7;
 /** A side shorter than the wanted cell (an axle seen from ahead) needs no more than this. */
-const SHORT_ZONE = 4;
+const SHORT_ZONE = 6;
 const MOST_ZONE = 16;
 
 /**

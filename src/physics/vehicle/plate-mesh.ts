@@ -38,7 +38,7 @@ export const meshPlate = (plate: PlatePart, step: number, fineness: number): Pla
   for (let p = 1; p < xs.length - 1; p++)
     for (let q = 1; q < ys.length - 1; q++) index[p * ys.length + q] = unknowns++;
 
-  const shortCell = fineness < 1 ? QUICK_SHORT_CELL : SHORT_CELL;
+  const shortCell = fineness < 0.5 ? QUICK_SHORT_CELL : SHORT_CELL;
   const pointsAcross = axisRule(xs, shortCell * plate.height);
   const pointsAlong = axisRule(ys, shortCell * plate.height);
   const count = pointsAcross.length * pointsAlong.length;

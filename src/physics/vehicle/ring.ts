@@ -21,8 +21,10 @@ export interface RingPath {
 const POINTS = 32;
 const LEAST_POINTS = 12;
 
-export const ringPath = (ring: RingPart, fineness: number): RingPath => {
-  const count = Math.max(LEAST_POINTS, Math.round(POINTS * Math.min(1, fineness)));
+export const ringPath = (ring: RingPart, fineness: number): RingPath =>
+  pathOf(ring, Math.max(LEAST_POINTS, Math.round(POINTS * Math.min(1, fineness))));
+
+const pathOf = (ring: RingPart, count: number): RingPath => {
   const [nx, ny, nz] = ring.axis;
   const size = Math.hypot(nx, ny, nz);
   const n = [nx / size, ny / size, nz / size] as const;
@@ -57,17 +59,40 @@ export const ringPath = (ring: RingPart, fineness: number): RingPath => {
   };
 };
 
-/** Neumann's integral of two rings, H; conductors that touch count as a conductor's radius apart. */
-export const mutualOfRings = (a: RingPath, b: RingPath): number => {
-  const least = Math.max(a.ring.conductorRadius, b.ring.conductorRadius) ** 2;
-  let sum = 0;
+/** Enough for two rings that touch along their whole length: steps half as long as a conductor is thick. */
+const MOST_POINTS = 1_024;
+
+/** A lower bound of the distance of two rings, metres: between their points they may come nearer by a step. */
+const distanceOf = (a: RingPath, b: RingPath): number => {
+  let nearest = Infinity;
   for (let i = 0; i < a.x.length; i++)
-    for (let j = 0; j < b.x.length; j++) {
+    for (let j = 0; j < b.x.length; j++)
+      nearest = Math.min(nearest, Math.hypot(a.x[i]! - b.x[j]!, a.y[i]! - b.y[j]!, a.z[i]! - b.z[j]!));
+  return nearest - (2 * Math.PI * Math.max(a.ring.radius, b.ring.radius)) / a.x.length;
+};
+
+/**
+ * Neumann's integral of two rings, H. Conductors that would touch count as a conductor's radius apart, so that two rings
+ * drawn into one place have k = 1 and no more.
+ */
+export const mutualOfRings = (first: RingPath, second: RingPath): number => {
+  const radius = Math.max(first.ring.conductorRadius, second.ring.conductorRadius);
+  const apart = distanceOf(first, second);
+  const touching = apart < 2 * radius;
+  const round = 4 * Math.PI * Math.max(first.ring.radius, second.ring.radius);
+  const count = Math.min(MOST_POINTS, Math.max(POINTS, Math.ceil(round / Math.max(apart, radius))));
+  const a = pathOf(first.ring, count);
+  const b = pathOf(second.ring, count);
+  const thickness = touching ? radius * radius : 0;
+  let sum = 0;
+  for (let i = 0; i < count; i++)
+    for (let j = 0; j < count; j++) {
       const x = a.x[i]! - b.x[j]!;
       const y = a.y[i]! - b.y[j]!;
       const z = a.z[i]! - b.z[j]!;
       const facing = a.dx[i]! * b.dx[j]! + a.dy[i]! * b.dy[j]! + a.dz[i]! * b.dz[j]!;
-      sum += facing / Math.sqrt(Math.max(least, x * x + y * y + z * z));
+      sum += facing / Math.sqrt(thickness + x * x + y * y + z * z);
     }
-  return (MU0 / (4 * Math.PI)) * sum;
+  const most = Math.sqrt(first.inductance * second.inductance);
+  return Math.max(-most, Math.min(most, (MU0 / (4 * Math.PI)) * sum));
 };

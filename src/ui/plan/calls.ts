@@ -47,14 +47,17 @@ export function callsOf(
   });
 }
 
-/** Every loop's share of its circuit's threshold, the largest over all placed vehicles. */
-export function loopShares(site: Site, assessment: Assessment | null): ReadonlyMap<string, number> {
-  const shares = new Map<string, number>();
+/** Every loop's answer in thresholds of its circuit, the largest over all placed vehicles. */
+export function loopCalls(
+  site: Site,
+  assessment: Assessment | null
+): ReadonlyMap<string, { readonly ratio: number }> {
+  const shares = new Map<string, { readonly ratio: number }>();
   for (const index of site.probes.keys()) {
     for (const { circuit: id, share } of callsOf(site, assessment, index)) {
       const circuit = site.circuits.find((each) => each.id === id);
       for (const loop of circuit && share !== null ? loopsOf(circuit) : []) {
-        shares.set(loop, Math.max(shares.get(loop) ?? 0, share ?? 0));
+        shares.set(loop, { ratio: Math.max(shares.get(loop)?.ratio ?? 0, share ?? 0) });
       }
     }
   }

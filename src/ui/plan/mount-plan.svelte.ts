@@ -2,7 +2,7 @@ import { untrack } from 'svelte';
 import type { Attachment } from 'svelte/attachments';
 import { createPlanCanvas } from '#canvas/plan-canvas';
 import type { Bench } from '../bench';
-import { loopShares, watchedProbe } from './calls';
+import { loopCalls, watchedProbe } from './calls';
 import { frameWork } from './framing';
 import { figuresOf, severitiesOf } from './labels';
 
@@ -35,8 +35,7 @@ export function mountPlan(bench: Bench): Attachment<HTMLDivElement> {
       canvas.setResults(figures, severitiesOf(bench.shown, bench.assessment));
     });
     $effect(() => {
-      const shares = loopShares(bench.shown, bench.assessment);
-      canvas.setCalls(new Map([...shares].map(([loop, ratio]) => [loop, { ratio }])));
+      canvas.setCalls(loopCalls(bench.shown, bench.assessment));
     });
     return () => {
       canvas.destroy();

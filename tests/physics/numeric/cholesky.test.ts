@@ -8,21 +8,21 @@ const SIZE = 11;
 describe('Cholesky factor', () => {
   it('is the one of the textbook example', () => {
     // 4 12 −16 / 12 37 −43 / −16 −43 98 has the factor 2 / 6 1 / −8 5 3
-    const { lower } = choleskyFactor(Float64Array.from([4, 12, -16, 12, 37, -43, -16, -43, 98]), 3);
-    expect([lower[0], lower[3], lower[4], lower[6], lower[7], lower[8]]).toEqual([2, 6, 1, -8, 5, 3]);
+    const { lower } = choleskyFactor(Float64Array.from([4, 12, -16, 12, 37, -43, -16, -43, 98]), 3)!;
+    expect([...lower]).toEqual([2, 6, 1, -8, 5, 3]);
   });
 
   it('reads the lower triangle alone and leaves the matrix as it is', () => {
     const matrix = Float64Array.from([4, 99, 12, 37]);
-    const { lower } = choleskyFactor(matrix, 2);
-    expect([lower[0], lower[2], lower[3]]).toEqual([2, 6, 1]);
+    const { lower } = choleskyFactor(matrix, 2)!;
+    expect([...lower]).toEqual([2, 6, 1]);
     expect([...matrix]).toEqual([4, 99, 12, 37]);
   });
 
   it('refuses a matrix that is not positive definite', () => {
-    expect(() => choleskyFactor(Float64Array.from([1, 2, 2, 1]), 2)).toThrow(/positive definite/);
-    expect(() => choleskyFactor(Float64Array.from([0]), 1)).toThrow(/positive definite/);
-    expect(() => choleskyFactor(Float64Array.from([NaN]), 1)).toThrow(/positive definite/);
+    expect(choleskyFactor(Float64Array.from([1, 2, 2, 1]), 2)).toBeNull();
+    expect(choleskyFactor(Float64Array.from([0]), 1)).toBeNull();
+    expect(choleskyFactor(Float64Array.from([NaN]), 1)).toBeNull();
   });
 
   it('gives bᵀA⁻¹c as the dot product of two substitutions, for sizes that no block divides', () => {
@@ -46,7 +46,7 @@ describe('Cholesky factor', () => {
           const c = new Float64Array(size);
           for (let i = 0; i < size; i++)
             for (let j = 0; j < size; j++) c[i]! += matrix[i * size + j]! * x[j]!;
-          const factor = choleskyFactor(matrix, size);
+          const factor = choleskyFactor(matrix, size)!;
           const found = dot(forwardSubstitute(factor, b), forwardSubstitute(factor, c));
           const wanted = b.reduce((sum, value, k) => sum + value * x[k]!, 0);
           expect(Math.abs(found - wanted)).toBeLessThan(1e-11);

@@ -62,7 +62,7 @@ const moment = (width: number, length: number, step: number, fineness = 1): numb
   mesh.pointIndex.forEach((index, k) => {
     if (index >= 0) b[index]! += mesh.pointWeight[k]!;
   });
-  const y = forwardSubstitute(choleskyFactor(matrix, size), b);
+  const y = forwardSubstitute(choleskyFactor(matrix, size)!, b);
   return MU0 * dot(y, y);
 };
 

@@ -5,7 +5,7 @@ apart. The internal part (with skin effect) comes per metre of wire. Circles on 
 """
 import math
 from collections import Counter
-from scipy.special import ellipe, ellipk, ellipkm1
+from scipy.special import ellipe, ellipkm1
 from neumann import MU0, length, mutual
 from shapes import at_height, sides, slot_length, wire_length
 from wire import WIRES, column_proximity, dc_resistance, internal_impedance, resistivity

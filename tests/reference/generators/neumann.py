@@ -1,8 +1,10 @@
 """Neumann's double integral M = mu0/4pi * int int (dr . dr') / |r - r'| by adaptive quadrature, no closed form inside.
 
 A piece is a straight segment ('line', p, q), an arc ('arc', centre, radius, from, to) in a horizontal plane, angles in
-radians, or one in the plane of two given unit vectors ('arc', centre, radius, from, to, u, v); run in the given sense. Both parameters run over [0, 1]. A box of the (s, t) square is accepted when its
-10 x 10 Gauss-Legendre value and that of its four quarters differ by less than `tol` of the integral of |dr||dr'|/|r-r'|.
+radians, or one in the plane of two given unit vectors ('arc', centre, radius, from, to, u, v); run in the given sense.
+Both parameters run over [0, 1]. A box of the (s, t) square is accepted when its
+10 x 10 Gauss-Legendre value and that of its four quarters differ by less than `tol` of the integral of
+|dr||dr'|/|r-r'|.
 Touching ends (an integrable 1/r) are refined towards the common point until that point's box itself weighs less than `tol`.
 """
 import math

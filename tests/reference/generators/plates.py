@@ -105,6 +105,6 @@ write('plates.json', 'plates.py',
       'quadrature and L = mu0 R (ln(8R/a) - 2); all parts of a vehicle in one matrix',
       1e-4, cases, digits=9, check=check,
       note='parts in the frame of the vehicle (y along its heading, heading 90 = along +y), `at` its place; loop as in the site document; values: at the three resolutions '
-           '[terms in x, terms in y] of each plate; the tolerance is that of these values, a mesh method needs its own margin on top; '
+           '[terms in x, terms in y] of each plate; the tolerance is that of these values (1e-3 for the ring through its plate), a mesh method needs its own margin on top; '
            '`absolute`: zero by symmetry, compare to 1e-12 H; '
            'check: a plate far larger than a small loop against its mirror image')
