@@ -13,6 +13,7 @@ import {
   capacitanceOf,
   coverOf,
   dcResistanceOf,
+  drawnOf,
   impedanceOf,
   modelLoop,
   type LoopModel
@@ -69,12 +70,13 @@ export const createAssessor = (): Assessor => {
   const numberOf = (text: string): number => keys.get(text, () => nextKey++);
 
   const modelOf = (loop: Loop): LoopModel | null => {
-    const key = numberOf(JSON.stringify([loop.shape, loop.turns, loop.wire, loop.slot]));
+    const key = numberOf(drawnOf(loop));
     return models.get(key, () => modelLoop(loop, key));
   };
 
+  /** The order of the two decides the last digits of a sum, so the drawing alone decides the order. */
   const mutual = (a: LoopModel, b: LoopModel): number =>
-    a.key <= b.key
+    a.drawn <= b.drawn
       ? mutuals.get(a.key * KEYS + b.key, () => mutualInductance(a.winding, b.winding))
       : mutual(b, a);
 

@@ -73,6 +73,8 @@ export class Workbench implements Bench {
   readonly #release = new ReleaseWatch();
   readonly #dark = new MediaQuery('(prefers-color-scheme: dark)');
   #asked: Site | null = null;
+  /** Of the site that is open. */
+  #firstRevision = 0;
   #kept: Site;
 
   constructor(parts: Parts) {
@@ -89,7 +91,7 @@ export class Workbench implements Bench {
       patience: PATIENCE,
       timer: { after },
       onAnswer: (answer) => {
-        this.#answer = answer;
+        if (answer.revision >= this.#firstRevision) this.#answer = answer;
       },
       onState: (calculation) => {
         this.#calculation = calculation;
@@ -251,6 +253,9 @@ export class Workbench implements Bench {
     this.#autosave.beginState();
     this.#handle = handle;
     this.#recoveredFrom = null;
+    // Another site's figures are not stale, they are wrong, also those that are still on their way.
+    this.#answer = null;
+    this.#firstRevision = this.#revision + 1;
     this.editor.open(site);
     frameWork(this.editor);
   }

@@ -8,7 +8,7 @@ const MU0_OVER_4PI = 1e-7;
 const straight = ({ runs }: Winding): StraightRun[] => runs.filter((run) => run.kind === 'straight');
 
 /**
- * ∬ cos ε/|r−r'| ds dt of two wires `z` apart. Nodes crowd towards both ends (s = l·x²(3−2x)), where wires meet; close
+ * ∬ cos ε/|r−r'| ds dt of two wires `z` apart. Nodes crowd towards both ends, where wires meet; close
  * parallel wires get more of them along the inner one through splitting at the outer point.
  */
 const wirePair = (a: StraightRun, b: StraightRun, z: number): number => {
@@ -40,13 +40,11 @@ const wirePair = (a: StraightRun, b: StraightRun, z: number): number => {
   return MU0_OVER_4PI * cosine * a.length * b.length * sum;
 };
 
-/** x⁴-crowding towards both ends of [0, 1]. */
-const crowded = (u: number): readonly [number, number] => {
-  const half = u < 0.5;
-  const v = half ? 2 * u : 2 - 2 * u;
-  const value = v ** 4 / 2;
-  return [half ? value : 1 - value, 4 * v ** 3];
-};
+/** u³(10 − 15u + 6u²): maps [0, 1] onto itself, smooth, its slope 0 at both ends. */
+const crowded = (u: number): readonly [number, number] => [
+  u * u * u * (10 - 15 * u + 6 * u * u),
+  30 * u * u * (1 - u) * (1 - u)
+];
 
 const sum = (a: StraightRun, b: StraightRun, least: number): number => {
   let total = 0;

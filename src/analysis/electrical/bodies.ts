@@ -42,7 +42,8 @@ export interface BodyStore {
   get(vehicle: Vehicle): VehicleBody;
 }
 
-const MOST_BODIES = 40;
+/** More than a site and the catalogue may hold together: with fewer, preparing one vehicle of a site would drop another. */
+const MOST_BODIES = 120;
 
 export const createBodyStore = (): BodyStore => {
   const bodies = new Map<string, VehicleBody>();

@@ -12,6 +12,8 @@ import { windingOf } from './winding-of';
 export interface LoopModel {
   /** Number of this geometry, the same for equal loops: the key of every pair's cache. */
   readonly key: number;
+  /** The text that the number stands for. */
+  readonly drawn: string;
   readonly wire: Wire;
   readonly winding: Winding;
   /** For the field at a vehicle. */
@@ -23,6 +25,10 @@ export interface LoopModel {
   readonly sawCut: number;
 }
 
+/** What a loop's geometry follows from, as one text. */
+export const drawnOf = ({ shape, turns, wire, slot }: Loop): string =>
+  JSON.stringify([shape, turns, wire, slot]);
+
 /** Null for a loop that cannot be wound: an impossible shape or an unknown wire. */
 export const modelLoop = (loop: Loop, key: number): LoopModel | null => {
   const wire = wireOf(loop.wire);
@@ -30,6 +36,7 @@ export const modelLoop = (loop: Loop, key: number): LoopModel | null => {
   const winding = windingOf(loop, { conductor: wire.conductorDiameter, insulated: wire.insulatedDiameter });
   return {
     key,
+    drawn: drawnOf(loop),
     wire,
     winding,
     filaments: filamentsOf(winding),
