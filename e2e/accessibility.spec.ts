@@ -2,6 +2,9 @@ import { Desk } from './hands';
 import { expectAccessible } from './support/axe';
 import { expect, test } from './support/test';
 
+// The analysis walks every element several times, which takes a slow machine long.
+test.describe.configure({ timeout: 120_000 });
+
 for (const colorScheme of ['light', 'dark'] as const) {
   test.describe(`in ${colorScheme}`, () => {
     test.use({ colorScheme });

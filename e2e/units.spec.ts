@@ -14,7 +14,7 @@ test('the unit systems change what is read and typed, and no byte of what is sto
   await page.getByRole('radio', { name: 'ft', exact: true }).check({ force: true });
   await desk.settled();
   await expect(desk.field('Width')).toHaveValue('6\'-6"');
-  await expect(desk.figure('Length of the saw cut')).toContainText("'");
+  await expect(desk.figure('Length of the saw cut')).toContainText(' ft');
   const imperial = await desk.savedText();
   expect(imperial).toBe(metric.replace('"displayUnits": "metric"', '"displayUnits": "imperial"'));
   expect(imperial).not.toBe(metric);

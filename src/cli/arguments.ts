@@ -1,17 +1,17 @@
 /** The command line of the report, read into a plain request or a sentence about what is wrong with it. */
 import { SECTIONS, type Section } from '#exchange/report';
 
-export const FORMATS = ['json', 'text', 'csv'] as const;
-export type Format = (typeof FORMATS)[number];
+const FORMATS = ['json', 'text', 'csv'] as const;
+type Format = (typeof FORMATS)[number];
 
-export interface Request {
+interface Request {
   readonly files: readonly string[];
   readonly format: Format;
   readonly only: Section | null;
   readonly strict: boolean;
 }
 
-export const USAGE = `usage: npm run --silent report -- FILE… [--format ${FORMATS.join('|')}] [--only SECTION] [--strict]
+const USAGE = `usage: npm run --silent report -- FILE… [--format ${FORMATS.join('|')}] [--only SECTION] [--strict]
 sections: ${SECTIONS.join(', ')}`;
 
 export type RequestReading =

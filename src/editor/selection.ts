@@ -26,7 +26,7 @@ export const allRefs = (site: Site): Ref[] => [
   ...site.probes.map((_, index): Ref => ({ kind: 'probe', id: String(index) }))
 ];
 
-export function refExists(site: Site, { kind, id }: Ref): boolean {
+function refExists(site: Site, { kind, id }: Ref): boolean {
   switch (kind) {
     case 'loop':
       return site.loops.some((loop) => loop.id === id);

@@ -8,7 +8,7 @@ import { SECTIONS } from './report';
 
 type Cell = string | number | boolean | null;
 
-export const CSV_HEADER = ['file', 'section', 'subject', 'quantity', 'value'];
+const CSV_HEADER = ['file', 'section', 'subject', 'quantity', 'value'];
 
 const isPlain = (value: unknown): value is Cell => typeof value !== 'object' || value === null;
 

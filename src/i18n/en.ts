@@ -2,6 +2,8 @@
 export const en = {
   'page.title': '{site} – Kerfline',
   'page.opening': 'Opening …',
+  'page.cannotOpen': 'The page could not open: {reason}',
+  'page.openSafely': 'Open without reading what is stored in this browser',
 
   'file.group': 'Site file',
   'file.new': 'New',

@@ -26,7 +26,7 @@ const points = (least: number) => z.array(point).min(least).max(COUNTS.points);
 const side = within(BOUNDS.side);
 const angle = within({ min: -3_600, max: 3_600 });
 
-export const rectangle = z.looseObject({
+const rectangle = z.looseObject({
   kind: z.literal('rectangle'),
   centre: point,
   width: side,
@@ -35,7 +35,7 @@ export const rectangle = z.looseObject({
   cornerCut: within({ min: 0, max: BOUNDS.side.max }).default(0)
 });
 
-export const quadrupole = z.looseObject({
+const quadrupole = z.looseObject({
   kind: z.literal('quadrupole'),
   centre: point,
   width: side,
@@ -43,7 +43,7 @@ export const quadrupole = z.looseObject({
   rotation: angle.default(0)
 });
 
-export const diagonal = z.looseObject({
+const diagonal = z.looseObject({
   kind: z.literal('diagonal'),
   centre: point,
   width: side,
@@ -51,11 +51,11 @@ export const diagonal = z.looseObject({
   rotation: angle.default(0)
 });
 
-export const circle = z.looseObject({ kind: z.literal('circle'), centre: point, diameter: side });
+const circle = z.looseObject({ kind: z.literal('circle'), centre: point, diameter: side });
 
-export const polygon = z.looseObject({ kind: z.literal('polygon'), points: points(3) });
+const polygon = z.looseObject({ kind: z.literal('polygon'), points: points(3) });
 
-export const shape = z.discriminatedUnion('kind', [rectangle, quadrupole, diagonal, circle, polygon]);
+const shape = z.discriminatedUnion('kind', [rectangle, quadrupole, diagonal, circle, polygon]);
 
 export const loop = z.looseObject({
   id,
@@ -80,7 +80,7 @@ export const lane = z.looseObject({
   largestVehicle: id.optional()
 });
 
-export const MARK_KINDS = [
+const MARK_KINDS = [
   'stop-line',
   'kerb',
   'gate',
@@ -110,14 +110,14 @@ export const cable = z.looseObject({
   capacitancePerMetre_F: within(BOUNDS.capacitancePerMetre)
 });
 
-export const output = z.looseObject({
+const output = z.looseObject({
   mode: z.enum(['presence', 'pulse']).default('presence'),
   delay_s: within(BOUNDS.seconds).default(0),
   extension_s: within(BOUNDS.seconds).default(0),
   longestPresence_s: within(BOUNDS.seconds).nullable().default(null)
 });
 
-export const channel = z.looseObject({
+const channel = z.looseObject({
   unit: id,
   number: whole(1, COUNTS.channels),
   /** Position in the unit's `settings_F`, counted from 1. */
@@ -158,7 +158,7 @@ export const unit = z.looseObject({
   inductanceRange_H: z.tuple([within(BOUNDS.inductance), within(BOUNDS.inductance)])
 });
 
-export const plate = z.looseObject({
+const plate = z.looseObject({
   kind: z.literal('plate'),
   centre: z.tuple([within(BOUNDS.partPosition), within(BOUNDS.partPosition)]),
   width: within(BOUNDS.partSize),
@@ -166,7 +166,7 @@ export const plate = z.looseObject({
   height: within(BOUNDS.partHeight)
 });
 
-export const ring = z.looseObject({
+const ring = z.looseObject({
   kind: z.literal('ring'),
   centre: z.tuple([
     within(BOUNDS.partPosition),
@@ -189,7 +189,7 @@ export const vehicle = z.looseObject({
 
 export const probe = z.looseObject({ vehicle: id, at: point, heading: angle.default(90) });
 
-export const steel = z.discriminatedUnion('kind', [
+const steel = z.discriminatedUnion('kind', [
   z.looseObject({
     id,
     kind: z.literal('mat'),
@@ -202,7 +202,7 @@ export const steel = z.discriminatedUnion('kind', [
 ]);
 
 /** A meter reading at the cabinet or the pull box; every quantity is optional, what was not measured stays out. */
-export const reading = z.looseObject({
+const reading = z.looseObject({
   circuit: id.optional(),
   at: z.string().max(40).optional(),
   testPoint: z.enum(['loop', 'pull-box', 'cabinet', 'unit']).optional(),
@@ -217,7 +217,7 @@ export const reading = z.looseObject({
 });
 
 /** Plus-or-minus tolerances, SI. */
-export const tolerances = z.looseObject({
+const tolerances = z.looseObject({
   dimensions_m: within({ min: 0, max: 1 }).optional(),
   depth_m: within({ min: 0, max: 0.5 }).optional(),
   wirePitch_m: within({ min: 0, max: 0.05 }).optional(),
@@ -277,11 +277,8 @@ export type MarkKind = Mark['kind'];
 export type Cable = Site['cables'][number];
 export type Circuit = Site['circuits'][number];
 export type Channel = NonNullable<Circuit['channel']>;
-export type Output = Channel['output'];
 export type Unit = Site['units'][number];
 export type Vehicle = Site['vehicles'][number];
 export type VehiclePart = Vehicle['parts'][number];
 export type Probe = Site['probes'][number];
-export type Steel = Site['steel'][number];
-export type Reading = Site['readings'][number];
 export type DisplayUnits = Site['displayUnits'];

@@ -12,7 +12,7 @@ import type { CircuitReadout } from '../results';
 import { impedanceOf, type LoopImpedance, type LoopModel } from './loop-model';
 
 /** What the solver needs of a loop in a circuit. */
-export interface CircuitLoop {
+interface CircuitLoop {
   readonly id: string;
   readonly model: LoopModel;
   readonly string: number;

@@ -9,7 +9,7 @@ import { extentAlong, neighbourLines, pathOffsets, servedLines } from './paths';
 import { strongestOnPath, type Strongest } from './strongest';
 
 /** The largest vehicle of a lane where the drawing names none. */
-export const USUAL_LARGEST = 'lorry';
+const USUAL_LARGEST = 'lorry';
 /** Low and wide: it can reach further sideways than a lorry with a high floor. */
 const LOW_VEHICLE = 'car';
 

@@ -58,7 +58,7 @@ function freePlace(state: EditorState, shape: Shape, size: number): Shape {
 }
 
 /** Draws a loop of the usual size near the middle of the view and selects it. */
-export function insertShape(editor: Editor, kind: ShapeKind): void {
+function insertShape(editor: Editor, kind: ShapeKind): void {
   const { state } = editor;
   const size = SIZE[state.site.displayUnits];
   const shape = freePlace(state, shapeAt(kind, placeFor(state), size), size);

@@ -12,7 +12,7 @@ const pointsOfShape = (shape: Shape): readonly Point[] =>
   shape.kind === 'polygon' ? shape.points : [shape.centre];
 
 /** The coordinates that the document holds for these things. */
-export function anchorsOf(site: Site, things: readonly Thing[]): Point[] {
+function anchorsOf(site: Site, things: readonly Thing[]): Point[] {
   const loops = idsOf(things, 'loop');
   const lanes = idsOf(things, 'lane');
   const marks = idsOf(things, 'mark');

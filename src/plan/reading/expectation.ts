@@ -43,7 +43,7 @@ const isWrapper = (schema: unknown) =>
   schema instanceof z.ZodDefault || schema instanceof z.ZodOptional || schema instanceof z.ZodNullable;
 
 /** In words; null for a kind of schema that the document does not use. */
-export function expectation(schema: unknown): string | null {
+function expectation(schema: unknown): string | null {
   if (schema instanceof z.ZodNullable) return `${expectation(schema.unwrap())} or null`;
   if (isWrapper(schema)) return expectation(schema.unwrap());
   if (schema instanceof z.ZodNumber) return numberOf(schema);

@@ -14,7 +14,7 @@ export type Path = readonly PropertyKey[];
 const LONGEST_TEXT = 60;
 const LONGEST_PATH = 200;
 
-export function shorten(text: string, longest = LONGEST_TEXT): string {
+function shorten(text: string, longest = LONGEST_TEXT): string {
   // Cut first: the text may be megabytes long.
   const clean = text.slice(0, longest * 2).replace(/[\p{C}\p{Zl}\p{Zp}]+/gu, ' ');
   const characters = [...clean];
@@ -24,7 +24,7 @@ export function shorten(text: string, longest = LONGEST_TEXT): string {
 
 export const quoted = (text: string): string => `"${shorten(text)}"`;
 
-export function pathText(path: Path): string {
+function pathText(path: Path): string {
   const parts = path.map((part, index) => {
     if (typeof part === 'number') return `[${part}]`;
     const key = String(part);

@@ -1,5 +1,5 @@
 /** What the program must know of a loop shape; one file per shape fills it in, `index.ts` lists them. */
-import type { Point, Shape, ShapeKind, ShapeOf } from '../schema';
+import type { Point, ShapeKind, ShapeOf } from '../schema';
 import type { LoopPath } from './path';
 
 /** A number of the shape that a person types; `key` is the field in the document. */
@@ -40,5 +40,3 @@ export interface ShapeProblem {
   readonly found: string;
   readonly expected: string;
 }
-
-export type AnyShape = Shape;

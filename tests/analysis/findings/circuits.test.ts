@@ -1,0 +1,208 @@
+/** Findings about circuits and channels: one drawing that raises each, and one that does not. */
+import { describe, expect, it } from 'vitest';
+import { createAssessor } from '#analysis/assess';
+import type { Assessment, Finding } from '#analysis/results';
+import { relativeError } from '../../physics/support/reference';
+import { channel, circuit, loop, siteOf, square, unit } from '../support/sites';
+
+type Json = Readonly<Record<string, unknown>>;
+
+const assess = (fields: Json): Assessment =>
+  createAssessor().assess(siteOf({ units: [unit('U1')], ...fields }), 'prepared');
+const one = (over: Json, fields: Json = {}, loopOver: Json = {}): Assessment =>
+  assess({
+    loops: [loop('L1', square(0, 0), loopOver)],
+    circuits: [circuit('C1', ['L1'], { name: 'Exit', ...over })],
+    ...fields
+  });
+const find = ({ findings }: Assessment, code: string): Finding | undefined =>
+  findings.find((finding) => finding.code === code);
+
+/** Without capacitance a lead-in simply adds its R'l and L'l. */
+const plainCable = (ohms: number, henries = 1e-9): Json => ({
+  id: 'k',
+  resistancePerMetre_ohm: ohms,
+  inductancePerMetre_H: henries,
+  capacitancePerMetre_F: 0
+});
+
+describe('inductance at the terminals', () => {
+  const leadIn = { cable: 'k', length: 100 };
+
+  it('above what the unit accepts is a problem: 75 µH of loop and 100 m of 25 µH/m', () => {
+    const found = find(one({ leadIn }, { cables: [plainCable(0.01, 2.5e-5)] }), 'inductance-range');
+    expect(found).toMatchObject({ severity: 'problem', subject: 'C1', selects: ['L1'] });
+    // 75.25 µH is the independent figure of the contract example for this very loop
+    expect(found!.message).toMatch(/257\d(\.\d+)? µH at the terminals/);
+    expect(found!.message).toContain('20 µH to 2000 µH');
+    expect(found!.advice).toContain('Take turns off');
+  });
+
+  it('below is one too, with the other advice', () => {
+    const found = find(
+      one({ leadIn: { cable: 'pair-14', length: 0 } }, {}, { turns: 1 }),
+      'inductance-range'
+    );
+    expect(found!.advice).toContain('Add turns');
+  });
+
+  it('between is none', () => {
+    expect(find(one({}), 'inductance-range')).toBeUndefined();
+  });
+});
+
+describe('quality factor', () => {
+  const at = (ohmsPerMetre: number): Assessment =>
+    one({ leadIn: { cable: 'k', length: 30 } }, { cables: [plainCable(ohmsPerMetre)] });
+
+  it('under 5 is a problem: 75.25 µH behind 15 Ω at 50 kHz have 1.54', () => {
+    const found = find(at(0.5), 'low-q');
+    expect(found).toMatchObject({ severity: 'problem', subject: 'C1' });
+    const stated = Number(/Q = ([\d.]+) at 50 kHz/.exec(found!.message)![1]);
+    // ωL/(15 Ω + skin effect of 0.179 Ω: × 1.6384 at 50 kHz, and about 15 % for proximity)
+    const wanted = (2 * Math.PI * 50_000 * 75.25e-6) / (15 + 0.1789 * (1.6384 + 0.15));
+    expect(relativeError(stated, wanted)).toBeLessThan(0.01);
+    expect(Number(/resistance is ([\d.]+) Ω/.exec(found!.advice)![1])).toBeCloseTo(15.3, 1);
+  });
+
+  it('of 5 or more is none', () => {
+    // 23.64 Ω over Q: 5 at 4.73 Ω in all
+    expect(find(at(4.3 / 30), 'low-q')).toBeUndefined();
+    expect(find(at(4.6 / 30), 'low-q')).toBeDefined();
+  });
+});
+
+describe('frequency', () => {
+  it('outside 20 to 100 kHz is a caution', () => {
+    const at = (frequency_Hz: number): Finding | undefined =>
+      find(one({ channel: channel('U1', 1, { frequency_Hz }) }), 'frequency-band');
+    expect(at(150_000)).toMatchObject({ severity: 'caution', subject: 'C1' });
+    expect(at(150_000)!.message).toContain('150 kHz, outside the usual 20 kHz to 100 kHz');
+    expect(at(19_999)).toBeDefined();
+    expect(at(20_000)).toBeUndefined();
+    expect(at(100_000)).toBeUndefined();
+  });
+
+  it('near the resonance of a loop with its own capacitance is a caution', () => {
+    const long = { kind: 'rectangle', centre: [0, 0], width: 3, length: 60 };
+    const found = assess({
+      loops: [loop('L1', long, { turns: 6 })],
+      circuits: [circuit('C1', ['L1'], { channel: channel('U1', 1, { frequency_Hz: 90_000 }) })]
+    });
+    const finding = find(found, 'resonance');
+    expect(finding).toMatchObject({ severity: 'caution', subject: 'C1' });
+    const { inductance_H, capacitance_F, selfResonance_Hz } = found.loops[0]!;
+    expect(
+      relativeError(selfResonance_Hz, 1 / (2 * Math.PI * Math.sqrt(inductance_H * capacitance_F)))
+    ).toBeLessThan(1e-12);
+    expect(found.circuits[0]!.selfResonance_Hz).toBe(selfResonance_Hz);
+    expect(find(one({}), 'resonance')).toBeUndefined();
+  });
+
+  it('of a setting is that of the tank: f = 1/(2π√(LC)) with the terminals’ own L', () => {
+    const found = one({ channel: channel('U1', 1, { frequency_Hz: null, frequencySetting: 3 }) });
+    const [row] = found.circuits;
+    expect(row!.frequencyFrom).toBe('setting');
+    const wanted = (1 - 1 / (8 * row!.q ** 2)) / (2 * Math.PI * Math.sqrt(row!.inductance_H * 1e-7));
+    expect(relativeError(row!.frequency_Hz, wanted)).toBeLessThan(1e-8);
+    // about 96 µH (75 of loop, 21 of lead-in) and 100 nF
+    expect(row!.frequency_Hz).toBeGreaterThan(50_000);
+    expect(row!.frequency_Hz).toBeLessThan(52_500);
+    const others = [1, 2, 4].map(
+      (frequencySetting) =>
+        one({ channel: channel('U1', 1, { frequency_Hz: null, frequencySetting }) }).circuits[0]!.frequency_Hz
+    );
+    // C falls from setting to setting
+    expect(others[0]).toBeLessThan(others[1]!);
+    expect(others[1]).toBeLessThan(row!.frequency_Hz);
+    expect(row!.frequency_Hz).toBeLessThan(others[2]!);
+  });
+
+  it('of a circuit without a unit is 50 kHz, assumed', () => {
+    const [row] = one({ channel: null }).circuits;
+    expect([row!.frequency_Hz, row!.frequencyFrom]).toEqual([50_000, 'assumed']);
+  });
+});
+
+describe('channels', () => {
+  const pair = (first: Json | null, second: Json | null): Assessment =>
+    assess({
+      loops: [loop('L1', square(0, 0)), loop('L2', square(9, 0))],
+      circuits: [circuit('C1', ['L1'], { channel: first }), circuit('C2', ['L2'], { channel: second })],
+      units: [unit('U1'), unit('U2')]
+    });
+
+  it('that two circuits share are a problem', () => {
+    const found = find(pair(channel('U1', 2), channel('U1', 2)), 'channel-taken');
+    expect(found).toMatchObject({ severity: 'problem', subject: 'C2', selects: ['L2', 'L1'] });
+    expect(found!.message).toContain('channel 2 of U1');
+    expect(find(pair(channel('U1', 1), channel('U1', 2)), 'channel-taken')).toBeUndefined();
+    expect(find(pair(channel('U1', 1), channel('U2', 1)), 'channel-taken')).toBeUndefined();
+    expect(find(pair(null, null), 'channel-taken')).toBeUndefined();
+  });
+
+  it('that are missing are a note', () => {
+    const { findings } = pair(null, channel('U1', 1));
+    expect(findings.filter(({ code }) => code === 'no-channel')).toEqual([
+      expect.objectContaining({ severity: 'note', subject: 'C1' })
+    ]);
+  });
+});
+
+describe('beating', () => {
+  const pair = (gap: number, frequencies: readonly [number, number], scansInTurn = false): Assessment =>
+    assess({
+      loops: [loop('L1', square(0, 0)), loop('L2', square(1.8 + gap, 0))],
+      circuits: frequencies.map((frequency_Hz, k) =>
+        circuit(`C${k + 1}`, [`L${k + 1}`], { channel: channel('U1', k + 1, { frequency_Hz }) })
+      ),
+      units: [unit('U1', { scansInTurn })]
+    });
+
+  it('of neighbours on nearly one frequency is a problem, with its numbers', () => {
+    const found = pair(0.3, [50_000, 50_020]);
+    const finding = find(found, 'beating');
+    expect(finding).toMatchObject({ severity: 'problem', subject: 'C1 + C2', selects: ['L1', 'L2'] });
+    const { k, ratio } = found.beats[0]!;
+    expect(finding!.message).toContain('0.02 kHz apart');
+    expect(finding!.message).toContain(`k = ${k.toPrecision(2)}`);
+    expect(finding!.message).toContain(`${ratio.toPrecision(2)} times the trip threshold`);
+    // |k|/(π·Δf·T) falls to a quarter of 0.1 % at this distance
+    const apart = Math.abs(k) / (Math.PI * 0.25 * 0.001 * 0.005);
+    const stated = Number(/at least ([\d.]+) kHz apart/.exec(finding!.advice)![1]) * 1_000;
+    expect(relativeError(stated, apart)).toBeLessThan(1e-3);
+  });
+
+  it('is over when that distance is kept, when the loops are far apart, or when one unit scans them', () => {
+    const { k } = pair(0.3, [50_000, 50_020]).beats[0]!;
+    const apart = Math.abs(k) / (Math.PI * 0.25 * 0.001 * 0.005);
+    expect(find(pair(0.3, [50_000, 50_000 + 1.05 * apart]), 'beating')).toBeUndefined();
+    expect(find(pair(30, [50_000, 50_020]), 'beating')).toBeUndefined();
+    expect(find(pair(0.3, [50_000, 50_020], true), 'beating')).toBeUndefined();
+  });
+
+  it('is worth a caution between a quarter of the threshold and the whole', () => {
+    const { k } = pair(0.3, [50_000, 50_020]).beats[0]!;
+    const half = Math.abs(k) / (Math.PI * 0.5 * 0.001 * 0.005);
+    expect(find(pair(0.3, [50_000, 50_000 + half]), 'beating')).toMatchObject({ severity: 'caution' });
+  });
+});
+
+describe('the list', () => {
+  it('has the gravest first', () => {
+    const { findings } = assess({
+      loops: [
+        loop('L1', square(0, 0), { slot: { depth: 0.01, width: 0.008 } }),
+        loop('L2', square(0.3, 0), { turns: 1 })
+      ],
+      circuits: [circuit('C1', ['L1'], { channel: null })]
+    });
+    const ranks = findings.map(({ severity }) => ['problem', 'caution', 'note'].indexOf(severity));
+    expect(ranks).toEqual([...ranks].sort());
+    expect(new Set(ranks).size).toBe(3);
+  });
+
+  it('of a sound drawing is empty', () => {
+    expect(one({}).findings).toEqual([]);
+  });
+});
