@@ -1,6 +1,6 @@
 /** Why the browser would not keep something, from the error it threw. */
 
-export type RefusalKind = 'full' | 'forbidden' | 'failed';
+type RefusalKind = 'full' | 'forbidden' | 'failed';
 
 export interface Refusal {
   readonly kind: RefusalKind;

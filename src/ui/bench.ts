@@ -16,7 +16,7 @@ export type Saving =
   | { readonly kind: 'not saved'; readonly why: 'full' | 'forbidden' | 'failed'; readonly detail: string };
 
 /** A problem of a file, where it stands in the file, and what would have been right. */
-export interface FileProblem {
+interface FileProblem {
   readonly path: string;
   readonly found: string;
   readonly expected: string;

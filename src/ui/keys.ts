@@ -31,7 +31,7 @@ export interface KeyTarget {
 
 const TEXT_FIELDS = new Set(['text', 'search', 'number', 'email', 'url', 'tel', 'password']);
 
-export function isTyping({ tagName, type, isContentEditable }: KeyTarget): boolean {
+function isTyping({ tagName, type, isContentEditable }: KeyTarget): boolean {
   if (isContentEditable || tagName === 'TEXTAREA') return true;
   return tagName === 'INPUT' && TEXT_FIELDS.has(type ?? 'text');
 }

@@ -1,6 +1,6 @@
 /** What a person likes, apart from any site. */
 
-export const THEMES = ['system', 'light', 'dark'] as const;
+const THEMES = ['system', 'light', 'dark'] as const;
 export const VIEWS = ['circuits', 'neighbours', 'quantities'] as const;
 /** The one figure that every loop's label on the plan carries. */
 export const LIVE_FIGURES = ['inductance', 'quality', 'frequency', 'response', 'none'] as const;
@@ -34,7 +34,7 @@ export const DEFAULT_SETTINGS: Settings = {
   sidePanelWidth: 364
 };
 
-export const clamped = (value: number, { least, most }: { least: number; most: number }): number =>
+const clamped = (value: number, { least, most }: { least: number; most: number }): number =>
   Math.min(most, Math.max(least, value));
 
 /** Settings from whatever was stored; each one that does not fit is the usual one. */

@@ -14,7 +14,7 @@ export type CalculationState =
   | { readonly kind: 'working' }
   | { readonly kind: 'failed'; readonly reason: string };
 
-export interface Timer {
+interface Timer {
   /** Calls back after `delay` seconds; the result cancels. */
   after(delay: number, callback: () => void): () => void;
 }

@@ -11,8 +11,8 @@ export const beating: FindingRule = ({ site, result, say }) =>
       const [a, b] = [beat.a, beat.b].map((id) => site.circuits.find((circuit) => circuit.id === id)!);
       const units = [a, b].map((circuit) => site.units.find(({ id }) => id === circuit!.channel?.unit)!);
       const time = Math.min(...units.map((unit) => unit.measuringTime_s));
-      const threshold = Math.min(a!.channel!.tripThreshold, b!.channel!.tripThreshold);
-      const apart = Math.abs(beat.k) / (Math.PI * CLEAR_RATIO * threshold * time);
+      // from where the averaging sets in the ripple falls in inverse proportion to the distance
+      const apart = (Math.max(beat.separation_Hz, 1 / (Math.PI * time)) * beat.ratio) / CLEAR_RATIO;
       return {
         severity: beat.verdict === 'watch' ? ('caution' as const) : ('problem' as const),
         code: 'beating',

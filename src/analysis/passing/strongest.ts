@@ -20,6 +20,8 @@ export interface Strongest {
 const STEP = 1.5;
 /** Steps of the climb from there, metres. */
 const CLIMB = [0.45, 0.2];
+/** Beside the loops: a response below this is left as the coarse mesh gives it, good to some 5 %. No usual threshold is that low. */
+const FAINT = 5e-5;
 /** A place counts as a rival of the strongest from this share of its response on. */
 const RIVAL = 0.9;
 /** Places nearer than this to one another are one, metres. */
@@ -70,7 +72,8 @@ export const strongestOnPath = (
   const best = answers.reduce((least, value, k) => (value < answers[least]! ? k : least), 0);
   const summit = (k: number) => {
     const along = over ? climb(tried[k]!, answers[k]!, respond) : tried[k]!;
-    return { along, value: fine(along) };
+    const exact = over || -answers[k]! > FAINT;
+    return { along, value: exact ? fine(along) : answers[k]! };
   };
   const first = summit(best);
   const rival = over ? rivalOf(vehicle, answers, best) : null;

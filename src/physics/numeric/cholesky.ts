@@ -38,12 +38,20 @@ export const choleskyFactor = (matrix: Float64Array, size: number): CholeskyFact
   return { size, lower };
 };
 
+/** Solves L·y = b in place: `values` from `at` on hold b before and y after. */
+export const forwardSubstituteInPlace = (
+  { size, lower }: CholeskyFactor,
+  values: Float64Array,
+  at: number
+): void => {
+  for (let i = 0, row = 0; i < size; row += ++i)
+    values[at + i] = (values[at + i]! - dotOf(lower, row, values, at, i)) / lower[row + i]!;
+};
+
 /** Solves L·y = b. With y for two right sides, b₁ᵀA⁻¹b₂ is their dot product. */
-export const forwardSubstitute = ({ size, lower }: CholeskyFactor, b: Float64Array): Float64Array => {
-  const y = new Float64Array(size);
-  for (let i = 0, row = 0; i < size; row += ++i) {
-    y[i] = (b[i]! - dotOf(lower, row, y, 0, i)) / lower[row + i]!;
-  }
+export const forwardSubstitute = (factor: CholeskyFactor, b: Float64Array): Float64Array => {
+  const y = Float64Array.from(b);
+  forwardSubstituteInPlace(factor, y, 0);
   return y;
 };
 

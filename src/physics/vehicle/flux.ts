@@ -52,13 +52,28 @@ export const filamentsOf = (winding: Winding, sides = SIDES): Filaments =>
     )
   );
 
+/**
+ * Working memory that is used again at every call: hundreds of calls a frame would otherwise leave thousands of small
+ * arrays to the garbage collector. Longer than asked for, contents left over; nothing of it is handed out.
+ */
+const rooms: Float64Array[] = [];
+const FRAME = 0;
+const FIELD = 1;
+const FROM_END = 2;
+const room = (which: number, length: number): Float64Array => {
+  const known = rooms[which];
+  if (known && known.length >= length) return known;
+  return (rooms[which] = new Float64Array(2 * length));
+};
+
 /** The filaments as seen from the vehicle: its frame has x to the right and y ahead. */
 const inVehicleFrame = (filaments: Filaments, { x, y, heading }: Placement): Filaments => {
   const turn = ((heading - 90) * Math.PI) / 180;
   const cosine = Math.cos(turn);
   const sine = Math.sin(turn);
-  const turned = filaments.slice();
-  for (let at = 0; at < turned.length; at += STRIDE) {
+  const turned = room(FRAME, filaments.length);
+  turned.set(filaments);
+  for (let at = 0; at < filaments.length; at += STRIDE) {
     const px = filaments[at]! - x;
     const py = filaments[at + 1]! - y;
     const ux = filaments[at + 2]!;
@@ -88,14 +103,16 @@ const followsOn = (filaments: Filaments, at: number): boolean => {
  */
 const verticalField = (
   filaments: Filaments,
+  end: number,
   xs: Float64Array,
   ys: Float64Array,
   z: number,
   field: Float64Array
 ): void => {
   // distance of each point from the end of the wire before, which most often is the start of the next
-  const fromEnd = new Float64Array(xs.length);
-  for (let at = 0; at < filaments.length; at += STRIDE) {
+  const fromEnd = room(FROM_END, xs.length);
+  field.fill(0, 0, xs.length);
+  for (let at = 0; at < end; at += STRIDE) {
     const x = filaments[at]!;
     const y = filaments[at + 1]!;
     const ux = filaments[at + 2]!;
@@ -124,6 +141,7 @@ const verticalField = (
 /** A·d over µ0/4π, per ampere, for a step (dx, dy) at (x, y, z): horizontal wires have no vertical potential. */
 const potentialAlong = (
   filaments: Filaments,
+  end: number,
   x: number,
   y: number,
   z: number,
@@ -131,7 +149,7 @@ const potentialAlong = (
   dy: number
 ): number => {
   let sum = 0;
-  for (let at = 0; at < filaments.length; at += STRIDE) {
+  for (let at = 0; at < end; at += STRIDE) {
     const px = x - filaments[at]!;
     const py = y - filaments[at + 1]!;
     const ux = filaments[at + 2]!;
@@ -156,8 +174,8 @@ export const fluxThrough = (body: Body, filaments: Filaments, placement: Placeme
   const flux = new Float64Array(body.size);
   let first = 0;
   for (const { plate, pointX, pointY, pointIndex, pointWeight, unknowns } of body.plates) {
-    const field = new Float64Array(pointX.length);
-    verticalField(local, pointX, pointY, plate.height, field);
+    const field = room(FIELD, pointX.length);
+    verticalField(local, filaments.length, pointX, pointY, plate.height, field);
     for (let k = 0; k < pointIndex.length; k++) {
       const index = pointIndex[k]!;
       if (index >= 0) flux[first + index]! += (MU0 / (4 * Math.PI)) * pointWeight[k]! * field[k >> 2]!;
@@ -167,7 +185,15 @@ export const fluxThrough = (body: Body, filaments: Filaments, placement: Placeme
   body.rings.forEach((ring, i) => {
     let sum = 0;
     for (let k = 0; k < ring.x.length; k++)
-      sum += potentialAlong(local, ring.x[k]!, ring.y[k]!, ring.z[k]!, ring.dx[k]!, ring.dy[k]!);
+      sum += potentialAlong(
+        local,
+        filaments.length,
+        ring.x[k]!,
+        ring.y[k]!,
+        ring.z[k]!,
+        ring.dx[k]!,
+        ring.dy[k]!
+      );
     flux[first + i] = (MU0 / (4 * Math.PI)) * sum;
   });
   return flux;

@@ -6,7 +6,7 @@
  * those that it reverses. Unknowns of either kind are (φᵢ ± φⱼ)/√2 of mirrored nodes, or φᵢ alone: an orthonormal change
  * of unknowns, exact.
  */
-import { choleskyFactor, forwardSubstitute, type CholeskyFactor } from '../numeric/cholesky';
+import { choleskyFactor, forwardSubstituteInPlace, type CholeskyFactor } from '../numeric/cholesky';
 import type { PlateMesh } from './plate-mesh';
 import type { RingPath } from './ring';
 
@@ -98,12 +98,11 @@ export const reduceBlocks = (blocks: readonly SymmetryBlock[], flux: Float64Arra
   const reduced = new Float64Array(flux.length);
   let offset = 0;
   for (const { first, second, sign, factor } of blocks) {
-    const b = new Float64Array(factor.size);
-    for (let k = 0; k < b.length; k++) {
+    for (let k = 0; k < factor.size; k++) {
       const j = second[k]!;
-      b[k] = j < 0 ? flux[first[k]!]! : (flux[first[k]!]! + sign * flux[j]!) * Math.SQRT1_2;
+      reduced[offset + k] = j < 0 ? flux[first[k]!]! : (flux[first[k]!]! + sign * flux[j]!) * Math.SQRT1_2;
     }
-    reduced.set(forwardSubstitute(factor, b), offset);
+    forwardSubstituteInPlace(factor, reduced, offset);
     offset += factor.size;
   }
   return reduced;

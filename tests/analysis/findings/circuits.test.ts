@@ -34,7 +34,7 @@ describe('inductance at the terminals', () => {
     expect(found).toMatchObject({ severity: 'problem', subject: 'C1', selects: ['L1'] });
     // 75.25 µH is the independent figure of the contract example for this very loop
     expect(found!.message).toMatch(/257\d(\.\d+)? µH at the terminals/);
-    expect(found!.message).toContain('20 µH to 2000 µH');
+    expect(found!.message).toMatch(/accepts 20(\.0+)? µH to 2000 µH/);
     expect(found!.advice).toContain('Take turns off');
   });
 
@@ -58,7 +58,7 @@ describe('quality factor', () => {
   it('under 5 is a problem: 75.25 µH behind 15 Ω at 50 kHz have 1.54', () => {
     const found = find(at(0.5), 'low-q');
     expect(found).toMatchObject({ severity: 'problem', subject: 'C1' });
-    const stated = Number(/Q = ([\d.]+) at 50 kHz/.exec(found!.message)![1]);
+    const stated = Number(/Q = ([\d.]+) at 50(?:\.0+)? kHz/.exec(found!.message)![1]);
     // ωL/(15 Ω + skin effect of 0.179 Ω: × 1.6384 at 50 kHz, and about 15 % for proximity)
     const wanted = (2 * Math.PI * 50_000 * 75.25e-6) / (15 + 0.1789 * (1.6384 + 0.15));
     expect(relativeError(stated, wanted)).toBeLessThan(0.01);
@@ -77,7 +77,7 @@ describe('frequency', () => {
     const at = (frequency_Hz: number): Finding | undefined =>
       find(one({ channel: channel('U1', 1, { frequency_Hz }) }), 'frequency-band');
     expect(at(150_000)).toMatchObject({ severity: 'caution', subject: 'C1' });
-    expect(at(150_000)!.message).toContain('150 kHz, outside the usual 20 kHz to 100 kHz');
+    expect(at(150_000)!.message).toMatch(/150(\.0)? kHz, outside the usual 20(\.0+)? kHz to 100(\.0)? kHz/);
     expect(at(19_999)).toBeDefined();
     expect(at(20_000)).toBeUndefined();
     expect(at(100_000)).toBeUndefined();
@@ -150,35 +150,46 @@ describe('channels', () => {
 });
 
 describe('beating', () => {
-  const pair = (gap: number, frequencies: readonly [number, number], scansInTurn = false): Assessment =>
+  /** Two squares with a gap, the second of so many turns; both thresholds 0.1 %, both units measure for 5 ms. */
+  const pair = (
+    gap: number,
+    frequencies: readonly [number, number],
+    turns = 3,
+    scansInTurn = false
+  ): Assessment =>
     assess({
-      loops: [loop('L1', square(0, 0)), loop('L2', square(1.8 + gap, 0))],
+      loops: [loop('L1', square(0, 0)), loop('L2', square(1.8 + gap, 0), { turns })],
       circuits: frequencies.map((frequency_Hz, k) =>
         circuit(`C${k + 1}`, [`L${k + 1}`], { channel: channel('U1', k + 1, { frequency_Hz }) })
       ),
       units: [unit('U1', { scansInTurn })]
     });
+  const advised = (found: Assessment): number =>
+    Number(/at least ([\d.]+) kHz apart/.exec(find(found, 'beating')!.advice)![1]) * 1_000;
 
   it('of neighbours on nearly one frequency is a problem, with its numbers', () => {
     const found = pair(0.3, [50_000, 50_020]);
     const finding = find(found, 'beating');
     expect(finding).toMatchObject({ severity: 'problem', subject: 'C1 + C2', selects: ['L1', 'L2'] });
     const { k, ratio } = found.beats[0]!;
-    expect(finding!.message).toContain('0.02 kHz apart');
+    expect(finding!.message).toMatch(/0\.020* kHz apart/);
     expect(finding!.message).toContain(`k = ${k.toPrecision(2)}`);
     expect(finding!.message).toContain(`${ratio.toPrecision(2)} times the trip threshold`);
     // |k|/(π·Δf·T) falls to a quarter of 0.1 % at this distance
     const apart = Math.abs(k) / (Math.PI * 0.25 * 0.001 * 0.005);
-    const stated = Number(/at least ([\d.]+) kHz apart/.exec(finding!.advice)![1]) * 1_000;
-    expect(relativeError(stated, apart)).toBeLessThan(1e-3);
+    expect(relativeError(advised(found), apart)).toBeLessThan(2e-3);
   });
 
-  it('is over when that distance is kept, when the loops are far apart, or when one unit scans them', () => {
-    const { k } = pair(0.3, [50_000, 50_020]).beats[0]!;
-    const apart = Math.abs(k) / (Math.PI * 0.25 * 0.001 * 0.005);
-    expect(find(pair(0.3, [50_000, 50_000 + 1.05 * apart]), 'beating')).toBeUndefined();
+  it.each([3, 6])('is over when its advice is followed, also where the second loop has %i turns', (turns) => {
+    const apart = advised(pair(0.3, [50_020, 50_000], turns));
+    // a fifth more: the drive of the upper one grows with the ratio of the frequencies
+    expect(find(pair(0.3, [50_000 + 1.2 * apart, 50_000], turns), 'beating')).toBeUndefined();
+    expect(find(pair(0.3, [50_000 + 0.6 * apart, 50_000], turns), 'beating')).toBeDefined();
+  });
+
+  it('is none when the loops are far apart, or when one unit scans them', () => {
     expect(find(pair(30, [50_000, 50_020]), 'beating')).toBeUndefined();
-    expect(find(pair(0.3, [50_000, 50_020], true), 'beating')).toBeUndefined();
+    expect(find(pair(0.3, [50_000, 50_020], 3, true), 'beating')).toBeUndefined();
   });
 
   it('is worth a caution between a quarter of the threshold and the whole', () => {

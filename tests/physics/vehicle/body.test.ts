@@ -107,4 +107,20 @@ describe('parts of one vehicle', () => {
       1e-6
     );
   });
+
+  it('that mirror onto themselves are solved in halves, and give what the whole gives', () => {
+    const cases: readonly (readonly Part[])[] = [
+      [plate(1.6, 3, 0.45), plate(0.8, 0.9, 0.35, 0, 1)],
+      [plate(0.5, 0.9, 0.3), rim({ y: 0.7 }), rim({ y: -0.7, axis: [0, 0.3, 1] })],
+      [rim({ y: 0.5 }), rim({ y: -0.5, axis: [0, 1, 0] })]
+    ];
+    const hair = 1e-7;
+    for (const parts of cases)
+      for (const at of [OVER, { x: 0.7, y: 0.4, heading: 60 }]) {
+        const whole = parts.map((part) => ({ ...part, x: part.x + hair }));
+        const found = change(buildBody(parts, 0.5), loop, at);
+        const wanted = change(buildBody(whole, 0.5), loop, at);
+        expect(Math.abs(found - wanted)).toBeLessThan(1e-5 * Math.abs(wanted) + 1e-15);
+      }
+  });
 });
