@@ -72,7 +72,7 @@ describe('two loops', { timeout: PATIENCE }, () => {
     fc.assert(
       fc.property(wires, wires, kinds, between(0, 0.006), (one, two, kind, shift) => {
         const wound = ({ turns, gauge: [wireRadius, pitch], bottom }: typeof one, dx: number): Winding => {
-          const options = { turns, wireRadius: wireRadius!, pitch: pitch!, bottom };
+          const options = { turns, wireRadius, pitch, bottom };
           if (kind === 'round') return circleWinding(0.9, options, [dx, 0]);
           return rectangleWinding(1.8, kind === 'long' ? 12 : 1.8, options, [dx, 0]);
         };
