@@ -9,22 +9,22 @@ test.beforeEach(async ({ page }) => {
   await desk.drag([-80, -60], [80, 60]);
 });
 
-// 0.3048 m to the foot: six feet and a half are 1.9812 m.
-for (const [text, shown] of [
-  ['1.8m', '1.8 m'],
-  ['1,8 m', '1.8 m'],
-  ['180 cm', '1.8 m'],
-  ['6\'-6"', '1.9812 m'],
-  ['78in', '1.9812 m'],
-  ["6' 6", '1.9812 m'],
-  ['1.2 + 0.6', '1.8 m']
-] as const) {
-  test(`a width typed as ${text} is ${shown}`, async ({ page }) => {
-    const desk = new Desk(page);
+test('a width is understood in any unit', async ({ page }) => {
+  const desk = new Desk(page);
+  // 0.3048 m to the foot: six feet and a half are 1.9812 m.
+  for (const [text, shown] of [
+    ['1.8m', '1.8 m'],
+    ['6\'-6"', '1.9812 m'],
+    ['1,8 m', '1.8 m'],
+    ['78in', '1.9812 m'],
+    ['180 cm', '1.8 m'],
+    ["6' 6", '1.9812 m'],
+    ['1.2 + 0.6', '1.8 m']
+  ] as const) {
     await desk.type('Width', text);
-    await expect(desk.field('Width')).toHaveValue(shown);
-  });
-}
+    await expect(desk.field('Width'), text).toHaveValue(shown);
+  }
+});
 
 test('the value is echoed before it is taken', async ({ page }) => {
   const desk = new Desk(page);
@@ -32,18 +32,18 @@ test('the value is echoed before it is taken', async ({ page }) => {
   await expect(desk.details.getByText('= 1.8288 m')).toBeVisible();
 });
 
-for (const wrong of ['wide', '0', '-2', '900', '2 kg', '1..8']) {
-  test(`"${wrong}" is no width: it is refused with a reason and the old value stays`, async ({ page }) => {
-    const desk = new Desk(page);
-    await desk.type('Width', '2 m');
-    const before = await desk.savedText();
+test('what is no width is refused with a reason and the old value stays', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.type('Width', '2 m');
+  const before = await desk.savedText();
+  for (const wrong of ['wide', '0', '-2', '900', '2 kg', '1..8']) {
     await desk.field('Width').fill(wrong);
     await desk.field('Width').press('Tab');
     await expect(desk.details.getByText(`“${wrong}” was not taken:`)).toBeVisible();
     await expect(desk.field('Width')).toHaveValue('2 m');
-    expect(await desk.savedText()).toBe(before);
-  });
-}
+  }
+  expect(await desk.savedText()).toBe(before);
+});
 
 test('a corner cut longer than the side is refused with what would fit', async ({ page }) => {
   const desk = new Desk(page);

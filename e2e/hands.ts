@@ -39,7 +39,7 @@ export class Desk {
   async settled(): Promise<void> {
     await expect(this.plan).toBeVisible();
     await expect(this.page.locator('[aria-busy]')).not.toHaveCount(0);
-    await expect(this.page.locator('[aria-busy="true"]')).toHaveCount(0);
+    await expect(this.page.locator('[aria-busy="true"]')).toHaveCount(0, { timeout: 20_000 });
   }
 
   async startFrom(situation: string): Promise<void> {

@@ -268,7 +268,7 @@ export const en = {
   'circuits.settingNumber': 'setting {number}',
   'circuits.noChannel': 'assumed',
   'circuits.threshold': 'Threshold',
-  'circuits.vehicle': '{vehicle} ΔL/L',
+  'circuits.vehicle': '{vehicle} −ΔL/L',
   'circuits.none': 'No circuit yet: draw a loop.',
 
   'neighbours.beats': 'Circuits that can run at the same time',

@@ -62,6 +62,25 @@ describe('a lead-in', () => {
     expect(relativeError(dc(45), wanted * (1 + 25 * 0.00393))).toBeLessThan(1e-3);
   });
 
+  it.each([
+    [20_000, 1.1666529467],
+    [50_000, 1.63868859109],
+    [100_000, 2.2219302544]
+  ])(
+    'of the catalogue has skin effect at %i Hz: %f times the direct-current value of 14 AWG',
+    (frequency_Hz, ratio) => {
+      const at = (length: number): number =>
+        of([loop('L1', square(0, 0, 0.5), { turns: 1 })], {
+          leadIn: { cable: 'pair-14', length },
+          channel: channel('U1', 1, { frequency_Hz })
+        }).resistance_ohm;
+      // ratios of the round-wire reference
+      const wanted = (ratio * 10 * 2 * 1.7241e-8) / (Math.PI * 0.000814 ** 2);
+      // the cable's own capacitance adds a few thousandths
+      expect(relativeError(at(10) - at(0), wanted)).toBeLessThan(5e-3);
+    }
+  );
+
   it('of no length changes nothing', () => {
     const bare = of(one, {});
     expect(of(one, { leadIn: { cable: 'pair-18', length: 0 } }).inductance_H).toBe(bare.inductance_H);

@@ -45,6 +45,7 @@ const LAYOUTS: readonly (readonly [string, readonly Json[]])[] = [
   ['a square', [square(0.2, 0)]],
   ['a quadrupole', [{ kind: 'quadrupole', ...box, length: 3 }]],
   ['a diagonal', [{ kind: 'diagonal', ...box, length: 1.8 }]],
+  ['a long diagonal', [{ kind: 'diagonal', ...box, length: 12 }]],
   ['a circle', [{ kind: 'circle', centre: [0.2, 0], diameter: 1.8 }]],
   ['two squares in series', [square(0, -1.5), square(0, 1.5, 1.2)]]
 ];
