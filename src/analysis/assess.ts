@@ -4,7 +4,7 @@
  */
 import { mutualInductance } from '#physics/inductance/loop';
 import { resonance } from '#physics/circuit/slot-capacitance';
-import { vehiclesOf, vehicleOf, type CatalogueVehicle } from '#plan/catalogue/vehicles';
+import { vehicleOf, type CatalogueVehicle } from '#plan/catalogue/vehicles';
 import type { Circuit, Loop, Site } from '#plan/schema';
 import { createBodyStore } from './electrical/bodies';
 import { circuitDcResistance, circuitInput, circuitKey, type ModelledLoop } from './electrical/circuit-input';
@@ -19,6 +19,7 @@ import {
   type LoopModel
 } from './electrical/loop-model';
 import { findingsOf } from './findings/index';
+import { vehiclesInPlay } from './passing/in-play';
 import { neighbourResponses, vehicleResponses } from './passing/responses';
 import type { Strongest } from './passing/strongest';
 import { beatOf, canRunTogether, type BeatSide } from './readouts/beats';
@@ -82,7 +83,7 @@ export const createAssessor = (): Assessor => {
 
   const assess = (site: Site, which: 'all' | 'prepared' = 'all'): Assessment => {
     if (which === 'all') while (prepareNext(site));
-    const vehicles = vehiclesOf(site);
+    const vehicles = vehiclesInPlay(site);
     const ready = new Map(
       vehicles.flatMap((vehicle) => (bodies.has(vehicle) ? [[vehicle.id, bodies.get(vehicle)] as const] : []))
     );
@@ -158,12 +159,7 @@ export const createAssessor = (): Assessor => {
   };
 
   const prepareNext = (site: Site): boolean => {
-    // a placed vehicle first: it is what the user looks at
-    const wanted = [
-      ...site.probes.flatMap((probe) => vehicleOf(probe.vehicle, site) ?? []),
-      ...vehiclesOf(site)
-    ];
-    const missing = wanted.find((vehicle) => !bodies.has(vehicle));
+    const missing = vehiclesInPlay(site).find((vehicle) => !bodies.has(vehicle));
     if (missing) bodies.get(missing);
     return missing !== undefined;
   };

@@ -1,7 +1,7 @@
 /** Vehicles are prepared one by one, so that the first readout need not wait for a bus. */
 import { describe, expect, it } from 'vitest';
 import { createAssessor, type Assessor } from '#analysis/assess';
-import { vehiclesOf } from '#plan/catalogue/vehicles';
+import { vehiclesInPlay } from '#analysis/passing/in-play';
 import type { Site } from '#plan/schema';
 import { PATIENCE } from '../physics/support/arbitraries';
 import { lane, QUICK_VEHICLES, rowSite } from './support/sites';
@@ -39,7 +39,7 @@ describe('prepared vehicles', { timeout: PATIENCE }, () => {
   it('are the same as all at once when the last is there', () => {
     const assessor = createAssessor();
     assessor.assess(site, 'prepared');
-    expect(prepareAll(assessor, site, 100)).toBe(vehiclesOf(site).length);
+    expect(prepareAll(assessor, site, 100)).toBe(vehiclesInPlay(site).length);
     const { probes, ...ready } = assessor.assess(site, 'prepared');
     expect(ready.pending).toBe(false);
     const { probes: exact, ...all } = createAssessor().assess(site);
@@ -71,7 +71,7 @@ describe('prepared vehicles', { timeout: PATIENCE }, () => {
     }));
     const many = rowSite([[0, 0]], { vehicles: [...QUICK_VEHICLES, ...own] });
     const assessor = createAssessor();
-    const wanted = vehiclesOf(many).length;
+    const wanted = vehiclesInPlay(many).length;
     expect(prepareAll(assessor, many, 10 * wanted)).toBe(wanted);
     expect(assessor.assess(many, 'prepared').circuits[0]!.responses).toHaveLength(wanted);
   });

@@ -1,17 +1,13 @@
 /** How every vehicle answers on one circuit, in its own lanes and from the lanes beside them. */
-import { vehicleOf, vehiclesOf, type CatalogueVehicle } from '#plan/catalogue/vehicles';
+import { vehicleOf, type CatalogueVehicle } from '#plan/catalogue/vehicles';
 import type { Circuit, Loop, Site } from '#plan/schema';
 import type { VehicleBody } from '../electrical/bodies';
 import type { SolvedCircuit } from '../electrical/circuit-model';
 import type { NeighbourResponse, VehicleResponse } from '../results';
+import { LOW_VEHICLE, USUAL_LARGEST, vehiclesOn } from './in-play';
 import type { LaneLine } from './lane-line';
 import { extentAlong, neighbourLines, pathOffsets, servedLines } from './paths';
 import { strongestOnPath, type Strongest } from './strongest';
-
-/** The largest vehicle of a lane where the drawing names none. */
-const USUAL_LARGEST = 'lorry';
-/** Low and wide: it can reach further sideways than a lorry with a high floor. */
-const LOW_VEHICLE = 'car';
 
 /** What a response needs beside the circuit: prepared vehicles, and a memory of passes already made on this circuit. */
 export interface PassMeans {
@@ -51,7 +47,6 @@ const sameLine = (a: LaneLine, b: LaneLine): boolean =>
 
 const weakerFirst = (a: Strongest, b: Strongest): number => b.deltaLOverL - a.deltaLOverL;
 
-/** Vehicles to look at on a circuit: everything in the catalogue and in the site. */
 export const vehicleResponses = (
   circuit: Circuit,
   solved: SolvedCircuit,
@@ -61,7 +56,7 @@ export const vehicleResponses = (
 ): readonly VehicleResponse[] => {
   const lines = servedLines(loops, site);
   const threshold = circuit.channel?.tripThreshold ?? null;
-  return vehiclesOf(site).flatMap((vehicle) => {
+  return vehiclesOn(circuit, site).flatMap((vehicle) => {
     const body = bodyOf(vehicle);
     if (!body) return [];
     const made = remember(`over ${body.key} ${vehicle.paths}`, () =>

@@ -35,6 +35,9 @@ export interface Chain {
 
 export const THROUGH: Chain = { a: ONE, b: ZERO, c: ZERO, d: ONE };
 
+/** Nothing comes back from the far end of a line with more loss than this, and e to a larger power overflows. */
+const MOST_NEPERS = 100;
+
 /** A line of `length` metres at `frequency` hertz. */
 export const lineChain = (line: LineConstants, length: number, frequency: number): Chain => {
   if (length === 0) return THROUGH;
@@ -42,10 +45,11 @@ export const lineChain = (line: LineConstants, length: number, frequency: number
   const series = complex(line.resistance * length, omega * line.inductance * length);
   const shunt = complex(0, omega * line.capacitance * length);
   const square = multiply(series, shunt);
-  const gamma = squareRoot(square);
+  const root = squareRoot(square);
+  const gamma = complex(Math.min(root.re, MOST_NEPERS), root.im);
   const cosine = hyperbolicCosine(gamma);
   // sinh(γ)/γ stays finite for a line without capacitance, where it is 1
-  const ratio = gamma.re === 0 && gamma.im === 0 ? ONE : divide(hyperbolicSine(gamma), gamma);
+  const ratio = root.re === 0 && root.im === 0 ? ONE : divide(hyperbolicSine(gamma), root);
   return { a: cosine, b: multiply(series, ratio), c: multiply(shunt, ratio), d: cosine };
 };
 

@@ -29,6 +29,8 @@ const vehicleEntry = vehicle.extend({
   bodyLength: positive,
   /** Keeps to the lane's middle, or may ride anywhere across it. */
   paths: z.enum(['lane', 'anywhere']),
+  /** Shown on every circuit; the others only where they are asked for, placed, or named as a lane's largest. */
+  usual: z.boolean(),
   source
 });
 

@@ -9,6 +9,8 @@ export interface CatalogueVehicle extends Vehicle {
   readonly bodyLength: number;
   /** 'lane': drives in the lane's middle; 'anywhere': a two-wheeler, on any path across the lane. */
   readonly paths: 'lane' | 'anywhere';
+  /** Shown on every circuit, asked for or not. A user's own vehicle always is. */
+  readonly usual: boolean;
   readonly source?: string;
 }
 
@@ -33,7 +35,7 @@ function withBody(vehicle: Vehicle): CatalogueVehicle {
   const { min, max } = extentOf(vehicle.parts.flatMap(footprint));
   const bodyWidth = 2 * Math.max(-min[0], max[0], 0.05);
   const bodyLength = 2 * Math.max(-min[1], max[1], 0.05);
-  return { ...vehicle, bodyWidth, bodyLength, paths: bodyWidth < NARROW ? 'anywhere' : 'lane' };
+  return { ...vehicle, bodyWidth, bodyLength, paths: bodyWidth < NARROW ? 'anywhere' : 'lane', usual: true };
 }
 
 /** The site's own vehicles first, then the built-in ones; undefined for an unknown id. */

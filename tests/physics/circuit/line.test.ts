@@ -104,6 +104,20 @@ describe('a line', () => {
     const square = complex(series.im / (omega * lossy.capacitance), -series.re / (omega * lossy.capacitance));
     expect(distance(multiply(seen, seen), square)).toBeLessThan(1e-6);
   });
+
+  it('longer than anybody can build still has figures', () => {
+    const worst = { resistance: 10, inductance: 1e-4, capacitance: 1e-8 };
+    for (const frequency of [1e3, 5e4, 1e6]) {
+      const { re, im } = inputImpedance(lineChain(worst, 10_000, frequency), LOAD);
+      const omega = 2 * Math.PI * frequency;
+      const square = complex(
+        worst.inductance / worst.capacitance,
+        -worst.resistance / (omega * worst.capacitance)
+      );
+      const found = complex(re, im);
+      expect(distance(multiply(found, found), square)).toBeLessThan(1e-9);
+    }
+  });
 });
 
 describe('a capacitance across the terminals', () => {
