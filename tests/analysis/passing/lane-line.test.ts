@@ -49,9 +49,15 @@ describe('paths', () => {
 });
 
 it('a loop lies from one of its ends to the other along the line', () => {
-  const loop = {
+  const loop: Loop = {
+    id: 'L1',
+    name: '',
+    turns: 3,
+    wire: 'awg14',
+    slot: { depth: 0.05, width: 0.008, relativePermittivity: 4 },
+    tail: { length: 0 },
     shape: { kind: 'rectangle', centre: [3, 5], width: 1, length: 4, rotation: 0, cornerCut: 0 }
-  } as Loop;
+  };
   const [from, to] = extentAlong(loop, lineOf(laneAlong([-20, 1], [20, 1]), [3, 5]));
   expect([from, to]).toEqual([expect.closeTo(-0.5, 12), expect.closeTo(0.5, 12)]);
 });
