@@ -39,7 +39,7 @@ const meshPlates = (plates: readonly PlatePart[], fineness: number): PlateMesh[]
     const meshes = plates.map((plate) => {
       const fine = plate.width * plate.length < SMALL_PLATE * largest ? SMALL_FINENESS * fineness : fineness;
       const step = (coarser * CELL_PER_HEIGHT * Math.max(plate.height, LEAST_HEIGHT)) / fine;
-      return meshPlate(plate, step, fine);
+      return meshPlate(plate, step, fine / coarser);
     });
     const unknowns = meshes.reduce((sum, mesh) => sum + mesh.unknowns, 0);
     if (unknowns <= MOST_UNKNOWNS * fineness * fineness || coarser > 100) return meshes;
