@@ -109,7 +109,7 @@ export const createAssessor = (): Assessor => {
         bodyOf,
         remember: (what: string, make: () => readonly Strongest[]) => passes.get(`${context} ${what}`, make)
       };
-      const asked = `${circuit.channel?.tripThreshold ?? ''} ${circuit.detect.join(' ')}`;
+      const asked = JSON.stringify([circuit.channel?.tripThreshold, circuit.detect]);
       responses.set(
         circuit.id,
         answers.get(`${context} ${traffic} ${asked}`, () => ({
