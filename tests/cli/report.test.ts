@@ -96,12 +96,12 @@ describe('npm run report', { timeout: 60_000 }, () => {
     ['a newer version', '{"format": "kerfline-site", "version": 7}', /newer/],
     [
       'fractional turns',
-      altered((site) => Object.assign(site['loops']![0]!, { turns: 2.5 })),
+      altered((site) => Object.assign(site['loops']![0], { turns: 2.5 })),
       /loops\[0\]\.turns: found 2\.5, expected a whole number/
     ],
     [
       'a dangling loop',
-      altered((site) => Object.assign(site['loops']![0]!, { id: 'Z9' })),
+      altered((site) => Object.assign(site['loops']![0], { id: 'Z9' })),
       /circuits\[0\].*A1/
     ]
   ])('refuses %s: exit 2, nothing on stdout, the file and the place on stderr', (name, text, wanted) => {
@@ -122,7 +122,7 @@ describe('npm run report', { timeout: 60_000 }, () => {
   it('exits 1 with --strict where a finding is a problem, and prints the report all the same', () => {
     const path = file(
       'low.json',
-      altered((site) => Object.assign(site['units']![0]!, { inductanceRange_H: [5e-4, 2e-3] }))
+      altered((site) => Object.assign(site['units']![0], { inductanceRange_H: [5e-4, 2e-3] }))
     );
     const { code, out } = report(path, '--strict', '--only', 'findings');
     expect(code).toBe(1);
