@@ -5,6 +5,7 @@
 import { mutualInductance } from '#physics/inductance/loop';
 import { resonance } from '#physics/circuit/slot-capacitance';
 import { vehicleOf, type CatalogueVehicle } from '#plan/catalogue/vehicles';
+import { wireOf } from '#plan/catalogue/wires';
 import type { Circuit, Loop, Site } from '#plan/schema';
 import { createBodyStore } from './electrical/bodies';
 import { circuitDcResistance, circuitInput, circuitKey, type ModelledLoop } from './electrical/circuit-input';
@@ -70,9 +71,10 @@ export const createAssessor = (): Assessor => {
   /** Equal texts have equal numbers. */
   const numberOf = (text: string): number => keys.get(text, () => nextKey++);
 
-  const modelOf = (loop: Loop): LoopModel | null => {
-    const key = numberOf(drawnOf(loop));
-    return models.get(key, () => modelLoop(loop, key));
+  const modelOf = (loop: Loop, site: Site): LoopModel | null => {
+    const wire = wireOf(loop.wire, site);
+    const key = numberOf(drawnOf(loop, wire));
+    return models.get(key, () => modelLoop(loop, wire, key));
   };
 
   /** The order of the two decides the last digits of a sum, so the drawing alone decides the order. */
@@ -92,7 +94,7 @@ export const createAssessor = (): Assessor => {
     const traffic = numberOf(JSON.stringify([site.vehicles, [...ready.keys()]]));
     const modelled = new Map<string, ModelledLoop>();
     for (const loop of site.loops) {
-      const model = modelOf(loop);
+      const model = modelOf(loop, site);
       if (model) modelled.set(loop.id, { loop, model });
     }
     const solved = new Map<string, SolvedCircuit>();

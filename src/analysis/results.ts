@@ -1,6 +1,25 @@
 /** What follows from a drawing. SI; ratios are fractions; a drop is negative. Everything here is plain data: it crosses from the worker to the page. */
 import type { Point } from '#plan/schema';
 
+/** From the dry to the wet pavement of the catalogue: the low and the high end of what its permittivity leaves open. */
+export interface DryWet {
+  readonly dry: number;
+  readonly wet: number;
+}
+
+/** What the loop alone loses at its frequency, Ω in series. */
+export interface LoopLosses {
+  readonly copperDc_ohm: number;
+  /** What skin and proximity effect add to the copper's direct-current resistance. */
+  readonly skin_ohm: number;
+  readonly proximity_ohm: number;
+  /** Currents in a conducting pavement, and the losses of the capacitance through it. */
+  readonly pavement_ohm: number;
+  readonly steel_ohm: number;
+  /** The user's own figure. */
+  readonly added_ohm: number;
+}
+
 export interface LoopReadout {
   readonly id: string;
   /** Frequency at which the figures hold: the circuit's, or 50 kHz for a loop in no circuit. */
@@ -11,6 +30,16 @@ export interface LoopReadout {
   readonly resistanceAc_ohm: number;
   readonly capacitance_F: number;
   readonly selfResonance_Hz: number;
+  /** What a bridge reads at the loop's ends: the magnetic inductance raised by the capacitance. */
+  readonly apparentInductance_H: number;
+  readonly turnCapacitance_F: number;
+  readonly groundCapacitance_F: number;
+  readonly capacitanceRange_F: DryWet;
+  readonly apparentInductanceRange_H: DryWet;
+  readonly selfResonanceRange_Hz: DryWet;
+  readonly losses: LoopLosses;
+  /** What steel takes from the magnetic inductance, H; 0 or negative, already in `inductance_H`. */
+  readonly steelInductance_H: number;
   /** Turns in the slot only. */
   readonly wireLength_m: number;
   readonly slotLength_m: number;
@@ -34,6 +63,9 @@ export interface VehicleResponse {
   /** Where on the plan the vehicle's centre is at the best; heading in degrees, 90 = along +y. */
   readonly at: Point;
   readonly heading: number;
+  /** The same at the worst. */
+  readonly worstAt: Point;
+  readonly worstHeading: number;
   /** −worst over the trip threshold; above 1 the vehicle makes a call on every path. Null without a channel. */
   readonly margin: number | null;
   /** Asked for on this circuit. */
@@ -45,6 +77,90 @@ export interface NeighbourResponse {
   readonly vehicle: string;
   readonly deltaLOverL: number;
   readonly at: Point;
+}
+
+/** Terminal figures under one condition. */
+export interface Terminals {
+  readonly frequency_Hz: number;
+  readonly inductance_H: number;
+  readonly resistance_ohm: number;
+  readonly q: number;
+  readonly resistanceDc_ohm: number;
+}
+
+export const LOSS_CAUSES = [
+  'copper',
+  'skin',
+  'proximity',
+  'tail',
+  'lead-in',
+  'pavement',
+  'steel',
+  'added'
+] as const;
+export type LossCause = (typeof LOSS_CAUSES)[number];
+
+/** A share of the terminal resistance: what dissipates there, per terminal ampere squared. All shares add up to it. */
+export interface LossShare {
+  readonly cause: LossCause;
+  readonly resistance_ohm: number;
+}
+
+/** What a tolerance acts on; the order is that of the fields in the document. */
+export const TOLERANCE_INPUTS = [
+  'dimensions',
+  'depth',
+  'wirePitch',
+  'leadInLength',
+  'temperature',
+  'permittivity',
+  'vehicleHeight'
+] as const;
+export type ToleranceInput = (typeof TOLERANCE_INPUTS)[number];
+
+/** Where a figure plausibly lies, nineteen times in twenty, if every tolerance is as stated. */
+export interface PlausibleRange {
+  readonly low: number;
+  readonly high: number;
+  /** Linear: contributions added as squares. Sampled: the figure bends too much for that. */
+  readonly method: 'linear' | 'sampled';
+  /** Half widths by input, same unit as the figure, the largest first; inputs without effect are left out. */
+  readonly contributions: readonly { readonly input: ToleranceInput; readonly halfWidth: number }[];
+}
+
+export interface CircuitRanges {
+  readonly inductance_H: PlausibleRange;
+  readonly resistance_ohm: PlausibleRange;
+  readonly resistanceDc_ohm: PlausibleRange;
+  readonly q: PlausibleRange;
+  readonly frequency_Hz: PlausibleRange;
+  /** Of the worst path's response, one a vehicle of `responses`. */
+  readonly responses: readonly { readonly vehicle: string; readonly worst: PlausibleRange }[];
+}
+
+/** A standard test plate driven over the circuit, as a vehicle is. */
+export interface ClassMargin {
+  /** Id of the test plate in the catalogue. */
+  readonly vehicle: string;
+  /** ΔL/L that the class means on the standard loop (negative: a drop). */
+  readonly onStandardLoop: number;
+  /** Here, on the best and the worst path across the lane. */
+  readonly best: number;
+  readonly worst: number;
+  /** −worst over the trip threshold; null without a channel. */
+  readonly margin: number | null;
+}
+
+/** What the steel in the pavement costs a circuit. Shares are fractions of the figure without steel; positive = lost. */
+export interface SteelCost {
+  readonly withoutSteel: Terminals;
+  readonly inductanceShare: number;
+  readonly qShare: number;
+  /** By vehicle of `responses`, of the worst path's response. */
+  readonly responses: readonly { readonly vehicle: string; readonly withoutSteel: number; readonly share: number }[];
+  /** The depth below which the steel costs the first vehicle asked for less than `statedShare`; null if no depth to 2 m does. */
+  readonly statedShare: number;
+  readonly clearDepth_m: number | null;
 }
 
 export interface CircuitReadout {
@@ -59,8 +175,22 @@ export interface CircuitReadout {
   readonly resistanceDc_ohm: number;
   /** Lowest frequency at which a loop of the circuit resonates with its own capacitance. */
   readonly selfResonance_Hz: number;
+  /** With every capacitance at nothing: the magnetic inductance of loops, tails and lead-in at the terminals. */
+  readonly magneticInductance_H: number;
+  readonly losses: readonly LossShare[];
+  readonly cold: Terminals & { readonly temperature_C: number };
+  readonly hot: Terminals & { readonly temperature_C: number };
+  readonly dry: Terminals;
+  readonly wet: Terminals;
+  /** Responses and neighbours are those of the drawing as it was a moment ago; the next answers bring the new ones. */
+  readonly isFollowing: boolean;
   readonly responses: readonly VehicleResponse[];
   readonly neighbours: readonly NeighbourResponse[];
+  /** Null until computed: these follow an edit in later answers. */
+  readonly ranges: CircuitRanges | null;
+  readonly classes: readonly ClassMargin[] | null;
+  /** Null also where no steel lies near the circuit. */
+  readonly steel: SteelCost | null;
 }
 
 export interface ProbeReadout {
@@ -120,7 +250,7 @@ export interface Finding {
 }
 
 export interface Assessment {
-  /** True while some vehicles are still being prepared: their responses are missing. */
+  /** True while something is still to come: a vehicle to be prepared, ranges, class margins, the cost of steel. */
   readonly pending: boolean;
   readonly loops: readonly LoopReadout[];
   readonly couplings: readonly Coupling[];

@@ -16,6 +16,8 @@ export const BOUNDS = {
   resistancePerMetre: { min: 1e-6, max: 10 },
   inductancePerMetre: { min: 1e-9, max: 1e-4 },
   capacitancePerMetre: { min: 0, max: 1e-8 },
+  wireDiameter: { min: 1e-4, max: 0.1 },
+  addedResistance: { min: 0, max: 1_000 },
   laneWidth: { min: 0.5, max: 50 },
   frequency: { min: 1_000, max: 1_000_000 },
   settingCapacitance: { min: 1e-11, max: 1e-4 },
@@ -30,6 +32,9 @@ export const BOUNDS = {
   conductorRadius: { min: 1e-4, max: 0.2 },
   temperature: { min: -60, max: 90 },
   steelDepth: { min: 0.005, max: 5 },
+  resistivity: { min: 1e-9, max: 1e-3 },
+  permeability: { min: 1, max: 100_000 },
+  conductivity: { min: 0, max: 10 },
   pitch: { min: 0.02, max: 5 },
   barRadius: { min: 0.001, max: 0.05 }
 } as const;
@@ -40,6 +45,8 @@ export const COUNTS = {
   marks: 2_000,
   loops: 500,
   cables: 100,
+  cablesInRow: 8,
+  wires: 100,
   circuits: 500,
   loopsPerCircuit: 64,
   units: 100,

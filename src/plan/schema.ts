@@ -57,6 +57,14 @@ const polygon = z.looseObject({ kind: z.literal('polygon'), points: points(3) })
 
 const shape = z.discriminatedUnion('kind', [rectangle, quadrupole, diagonal, circle, polygon]);
 
+/** A way on the plan whose ends hang on marks: `length` = the drawn way plus the allowance for slack and depth. */
+const route = z.looseObject({
+  /** Mark at the far end, towards the cabinet. */
+  to: id,
+  via: z.array(point).max(COUNTS.points).default([]),
+  allowance: within(BOUNDS.tail).default(0)
+});
+
 export const loop = z.looseObject({
   id,
   name: name.default(''),
@@ -67,7 +75,15 @@ export const loop = z.looseObject({
     width: within(BOUNDS.slotWidth),
     relativePermittivity: within(BOUNDS.permittivity).default(4)
   }),
-  tail: z.looseObject({ length: within(BOUNDS.tail) }).default({ length: 0 }),
+  tail: z
+    .looseObject({
+      length: within(BOUNDS.tail),
+      /** Drawn from the loop's nearest corner to a pull box; the length then follows the drawing. */
+      route: route.optional()
+    })
+    .default({ length: 0 }),
+  /** A resistance that the model does not know (a joint, losses in the ground), in series with the loop. */
+  addedResistance_ohm: within(BOUNDS.addedResistance).optional(),
   shape
 });
 
@@ -102,12 +118,26 @@ export const mark = z.looseObject({
   text: note.optional()
 });
 
+/** A stated figure holds at the operating frequency; one that is not stated follows from the pair's geometry. */
 export const cable = z.looseObject({
   id,
   name: name.default(''),
-  resistancePerMetre_ohm: within(BOUNDS.resistancePerMetre),
-  inductancePerMetre_H: within(BOUNDS.inductancePerMetre),
-  capacitancePerMetre_F: within(BOUNDS.capacitancePerMetre)
+  resistancePerMetre_ohm: within(BOUNDS.resistancePerMetre).optional(),
+  inductancePerMetre_H: within(BOUNDS.inductancePerMetre).optional(),
+  capacitancePerMetre_F: within(BOUNDS.capacitancePerMetre).optional(),
+  conductorDiameter: within(BOUNDS.wireDiameter).optional(),
+  /** Between the axes of the two wires, metres. */
+  spacing: within(BOUNDS.wireDiameter).optional(),
+  relativePermittivity: within(BOUNDS.permittivity).optional()
+});
+
+/** The user's own wire, beside the built-in catalogue. */
+export const wire = z.looseObject({
+  id,
+  name: name.default(''),
+  conductorDiameter: within(BOUNDS.wireDiameter),
+  insulatedDiameter: within(BOUNDS.wireDiameter),
+  insulationPermittivity: within(BOUNDS.permittivity).default(2.3)
 });
 
 const output = z.looseObject({
@@ -142,7 +172,17 @@ export const circuit = z.looseObject({
     )
     .min(1)
     .max(COUNTS.loopsPerCircuit),
-  leadIn: z.looseObject({ cable: id, length: within(BOUNDS.leadIn) }),
+  leadIn: z.looseObject({
+    cable: id,
+    length: within(BOUNDS.leadIn),
+    /** Further cables towards the cabinet, in that order. */
+    further: z
+      .array(z.looseObject({ cable: id, length: within(BOUNDS.leadIn) }))
+      .max(COUNTS.cablesInRow)
+      .optional(),
+    /** Drawn from a pull box to the cabinet; the first cable's length then follows the drawing. */
+    route: route.extend({ from: id }).optional()
+  }),
   channel: channel.nullable().default(null),
   /** Vehicles asked for: each of them must make a call on this circuit. */
   detect: z.array(id).max(COUNTS.vehicles).default(['car'])
@@ -189,16 +229,29 @@ export const vehicle = z.looseObject({
 
 export const probe = z.looseObject({ vehicle: id, at: point, heading: angle.default(90) });
 
-const steel = z.discriminatedUnion('kind', [
+/** Of the bars or the plate; the defaults stand in `catalogue/metals.ts`. */
+const metal = {
+  resistivity_ohm_m: within(BOUNDS.resistivity).optional(),
+  relativePermeability: within(BOUNDS.permeability).optional()
+};
+
+export const steel = z.discriminatedUnion('kind', [
   z.looseObject({
     id,
     kind: z.literal('mat'),
     depth: within(BOUNDS.steelDepth),
     pitch: within(BOUNDS.pitch),
     barRadius: within(BOUNDS.barRadius),
-    outline: points(3)
+    outline: points(3),
+    ...metal
   }),
-  z.looseObject({ id, kind: z.literal('plate'), depth: within({ min: -5, max: 5 }), outline: points(3) })
+  z.looseObject({
+    id,
+    kind: z.literal('plate'),
+    depth: within({ min: -5, max: 5 }),
+    outline: points(3),
+    ...metal
+  })
 ]);
 
 /** A meter reading at the cabinet or the pull box; every quantity is optional, what was not measured stays out. */
@@ -234,15 +287,20 @@ export const site = z.looseObject({
   /** How lengths are shown; nothing stored depends on it. */
   displayUnits: z.enum(['metric', 'imperial']).default('metric'),
   temperature_C: within(BOUNDS.temperature).default(20),
+  /** Wire on the coldest and the hottest day; the defaults stand in `catalogue/tolerances.ts`. */
+  temperatureRange_C: z.tuple([within(BOUNDS.temperature), within(BOUNDS.temperature)]).optional(),
   pavement: z
     .looseObject({
       material: z.string().max(40).default('asphalt'),
-      relativePermittivity: within(BOUNDS.permittivity).default(5)
+      relativePermittivity: within(BOUNDS.permittivity).default(5),
+      /** Siemens per metre; 0 leaves the pavement's own losses out. */
+      conductivity_S_m: within(BOUNDS.conductivity).optional()
     })
     .default({ material: 'asphalt', relativePermittivity: 5 }),
   lanes: z.array(lane).max(COUNTS.lanes).default([]),
   marks: z.array(mark).max(COUNTS.marks).default([]),
   loops: z.array(loop).max(COUNTS.loops).default([]),
+  wires: z.array(wire).max(COUNTS.wires).default([]),
   cables: z.array(cable).max(COUNTS.cables).default([]),
   circuits: z.array(circuit).max(COUNTS.circuits).default([]),
   units: z.array(unit).max(COUNTS.units).default([]),
@@ -275,6 +333,9 @@ export type Lane = Site['lanes'][number];
 export type Mark = Site['marks'][number];
 export type MarkKind = Mark['kind'];
 export type Cable = Site['cables'][number];
+export type OwnWire = Site['wires'][number];
+export type Steel = Site['steel'][number];
+export type Tolerances = NonNullable<Site['tolerances']>;
 export type Circuit = Site['circuits'][number];
 export type Channel = NonNullable<Circuit['channel']>;
 export type Unit = Site['units'][number];

@@ -66,7 +66,7 @@ for (const vehicle of ['car', 'van', 'lorry', 'bus', 'motorcycle', 'bicycle']) {
 const windings: readonly Winding[] = site.loops
   .filter(({ shape }) => shape.kind !== 'circle')
   .map((loop) => {
-    const wire = wireOf(loop.wire)!;
+    const wire = wireOf(loop.wire, { wires: [] })!;
     return windingOf(loop, { conductor: wire.conductorDiameter, insulated: wire.insulatedDiameter });
   });
 interface Inductances {

@@ -1,9 +1,12 @@
 /** Tail and lead-in of a circuit as lines at one frequency. */
-import { copperResistivity } from '#physics/wire/round-wire';
+import { dcResistancePerMetre } from '#physics/wire/round-wire';
 import { lineChain, twistedPair, type Chain, type LineConstants } from '#physics/circuit/line';
 import { cableOf, type LeadInCable } from '#plan/catalogue/cables';
 import type { Wire } from '#plan/catalogue/wires';
 import type { Circuit, Site } from '#plan/schema';
+
+/** Relative permittivity of polyethylene, the usual insulation of a lead-in pair. */
+const POLYETHYLENE = 2.3;
 
 /** The tail is the loop's own wire, its two ends twisted together: insulation against insulation. */
 export const tailChain = (wire: Wire, length: number, frequency: number, temperature: number): Chain =>
@@ -19,37 +22,57 @@ export const tailChain = (wire: Wire, length: number, frequency: number, tempera
     frequency
   );
 
-const leadInConstants = (cable: LeadInCable, frequency: number, temperature: number): LineConstants => {
-  const capacitance = cable.capacitancePerMetre_F;
-  const { conductorDiameter, spacing } = cable;
-  // a user's own cable states its resistance and inductance at the operating frequency
-  if (conductorDiameter === undefined || spacing === undefined)
-    return {
-      resistance: cable.resistancePerMetre_ohm,
-      inductance: cable.inductancePerMetre_H,
-      capacitance
-    };
-  return { ...twistedPair(spacing, conductorDiameter, 1, frequency, temperature), capacitance };
+/**
+ * Constants of a cable. A built-in one follows from its geometry at the operating frequency and temperature; of a user's
+ * own what is stated is taken as it stands and the rest follows from the geometry. Its dielectric counts as polyethylene
+ * where the file does not say.
+ */
+export const cableConstants = (cable: LeadInCable, frequency: number, temperature: number): LineConstants => {
+  const { conductorDiameter: diameter, spacing, relativePermittivity = POLYETHYLENE } = cable;
+  const computed =
+    diameter !== undefined && spacing !== undefined
+      ? twistedPair(spacing, diameter, relativePermittivity, frequency, temperature)
+      : null;
+  const stated = cable.builtIn ? {} : cable;
+  return {
+    resistance: stated.resistancePerMetre_ohm ?? computed?.resistance ?? 0,
+    inductance: stated.inductancePerMetre_H ?? computed?.inductance ?? 0,
+    capacitance: cable.capacitancePerMetre_F ?? computed?.capacitance ?? 0
+  };
 };
 
-export const leadInChains = (
+/** Direct-current resistance of go and return, Ω/m. A stated resistance holds as it stands. */
+const dcPerMetre = (cable: LeadInCable, temperature: number): number => {
+  const { conductorDiameter: diameter } = cable;
+  if (!cable.builtIn && cable.resistancePerMetre_ohm !== undefined) return cable.resistancePerMetre_ohm;
+  return diameter === undefined ? 0 : 2 * dcResistancePerMetre(diameter / 2, temperature);
+};
+
+/** The cables of a lead-in from the pull box to the cabinet. */
+const cablesInRow = (
   { leadIn }: Circuit,
+  site: Pick<Site, 'cables'>
+): readonly { readonly cable: LeadInCable; readonly length: number }[] =>
+  [leadIn, ...(leadIn.further ?? [])].flatMap(({ cable: id, length }) => {
+    const cable = cableOf(id, site);
+    return cable && length > 0 ? [{ cable, length }] : [];
+  });
+
+export const leadInChains = (
+  circuit: Circuit,
   site: Pick<Site, 'cables' | 'temperature_C'>,
   frequency: number
-): Chain[] => {
-  const cable = cableOf(leadIn.cable, site);
-  if (!cable || leadIn.length === 0) return [];
-  return [lineChain(leadInConstants(cable, frequency, site.temperature_C), leadIn.length, frequency)];
-};
+): Chain[] =>
+  cablesInRow(circuit, site).map(({ cable, length }) =>
+    lineChain(cableConstants(cable, frequency, site.temperature_C), length, frequency)
+  );
 
 /** Go and return of the lead-in at direct current, Ω. */
 export const leadInDcResistance = (
-  { leadIn }: Circuit,
+  circuit: Circuit,
   site: Pick<Site, 'cables' | 'temperature_C'>
-): number => {
-  const cable = cableOf(leadIn.cable, site);
-  if (!cable) return 0;
-  const own = cable.conductorDiameter === undefined;
-  const warming = own ? 1 : copperResistivity(site.temperature_C) / copperResistivity(20);
-  return cable.resistancePerMetre_ohm * leadIn.length * warming;
-};
+): number =>
+  cablesInRow(circuit, site).reduce(
+    (sum, { cable, length }) => sum + dcPerMetre(cable, site.temperature_C) * length,
+    0
+  );

@@ -4,7 +4,7 @@ import { externalInductance } from '#physics/inductance/loop';
 import type { Winding } from '#physics/inductance/winding';
 import { FEW_SIDES, filamentsOf, type Filaments } from '#physics/vehicle/flux';
 import { dcResistancePerMetre, internalImpedance, proximityResistance } from '#physics/wire/round-wire';
-import { wireOf, type Wire } from '#plan/catalogue/wires';
+import type { Wire } from '#plan/catalogue/wires';
 import type { Loop } from '#plan/schema';
 import { pathOf, problemOf } from '#plan/shapes/index';
 import { windingOf } from './winding-of';
@@ -26,17 +26,21 @@ export interface LoopModel {
 }
 
 /** What a loop's geometry follows from, as one text. */
-export const drawnOf = ({ shape, turns, wire, slot }: Loop): string =>
-  JSON.stringify([shape, turns, wire, slot]);
+export const drawnOf = ({ shape, turns, slot }: Loop, wire: Wire | undefined): string =>
+  JSON.stringify([
+    shape,
+    turns,
+    slot,
+    wire && [wire.conductorDiameter, wire.insulatedDiameter, wire.insulationPermittivity]
+  ]);
 
 /** Null for a loop that cannot be wound: an impossible shape or an unknown wire. */
-export const modelLoop = (loop: Loop, key: number): LoopModel | null => {
-  const wire = wireOf(loop.wire);
+export const modelLoop = (loop: Loop, wire: Wire | undefined, key: number): LoopModel | null => {
   if (!wire || problemOf(loop.shape)) return null;
   const winding = windingOf(loop, { conductor: wire.conductorDiameter, insulated: wire.insulatedDiameter });
   return {
     key,
-    drawn: drawnOf(loop),
+    drawn: drawnOf(loop, wire),
     wire,
     winding,
     filaments: filamentsOf(winding),

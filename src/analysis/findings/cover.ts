@@ -23,9 +23,9 @@ export const cover: FindingRule = ({ loops, say }) =>
       };
     });
 
-export const slotWidth: FindingRule = ({ loops, say }) =>
+export const slotWidth: FindingRule = ({ site, loops, say }) =>
   loops.flatMap(({ loop }) => {
-    const wire = wireOf(loop.wire);
+    const wire = wireOf(loop.wire, site);
     if (!wire || wire.insulatedDiameter <= loop.slot.width) return [];
     return [
       {

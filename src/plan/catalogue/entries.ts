@@ -17,11 +17,18 @@ const wireEntry = z.strictObject({
 
 /**
  * `resistancePerMetre_ohm` is the direct-current value of both conductors at 20 °C; `conductorDiameter` and `spacing`
- * (between the two wires' axes) let the solver find skin and proximity effect at its own frequency and temperature.
- * `inductancePerMetre_H` is the total at 50 kHz. A user's own cable has neither diameter nor spacing: there the
- * resistance already is the one at the operating frequency.
+ * (between the two wires' axes) let the solver find the skin effect at its own frequency and temperature.
+ * `inductancePerMetre_H` is the total at 50 kHz. What a user's own cable states is taken as it stands, at the operating
+ * frequency.
  */
-const cableEntry = cable.extend({ conductorDiameter: positive, spacing: positive, source });
+const cableEntry = cable.extend({
+  resistancePerMetre_ohm: positive,
+  inductancePerMetre_H: positive,
+  capacitancePerMetre_F: positive,
+  conductorDiameter: positive,
+  spacing: positive,
+  source
+});
 
 const vehicleEntry = vehicle.extend({
   /** Outline for drawing, centred on the vehicle's own origin. */

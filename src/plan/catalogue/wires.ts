@@ -1,3 +1,4 @@
+import type { Site } from '../schema';
 import { wireEntries } from './entries';
 import data from './wires.json';
 
@@ -9,12 +10,16 @@ export interface Wire {
   readonly insulatedDiameter: number;
   /** Relative permittivity of the insulation. */
   readonly insulationPermittivity: number;
-  readonly source: string;
+  readonly source?: string;
 }
 
-export const wires: readonly Wire[] = wireEntries.parse(data);
+export const builtInWires: readonly Wire[] = wireEntries.parse(data);
 
-const byId = new Map(wires.map((wire) => [wire.id, wire]));
+/** The site's own wires first, then the built-in ones; undefined for an unknown id. */
+export const wireOf = (id: string, site: Pick<Site, 'wires'>): Wire | undefined =>
+  site.wires.find((wire) => wire.id === id) ?? builtInWires.find((wire) => wire.id === id);
 
-/** Undefined for an id that the catalogue does not know; a document that was read holds none. */
-export const wireOf = (id: string): Wire | undefined => byId.get(id);
+export function wiresOf(site: Pick<Site, 'wires'>): readonly Wire[] {
+  const own = new Set(site.wires.map(({ id }) => id));
+  return [...site.wires, ...builtInWires.filter(({ id }) => !own.has(id))];
+}

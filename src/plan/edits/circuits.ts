@@ -8,7 +8,9 @@ import { mapped, patched, withList, type Patch } from './list';
 import { addCircuitFor } from './new-loop';
 
 function isSound(site: Site, circuit: Circuit): boolean {
-  if (!circuitSchema.safeParse(circuit).success || !cableOf(circuit.leadIn.cable, site)) return false;
+  const cables = [circuit.leadIn, ...(circuit.leadIn.further ?? [])];
+  if (!circuitSchema.safeParse(circuit).success) return false;
+  if (!cables.every(({ cable }) => cableOf(cable, site))) return false;
   if (!circuit.detect.every((vehicle) => vehicleOf(vehicle, site))) return false;
   return circuit.channel === null || isSoundChannel(site, circuit.channel);
 }

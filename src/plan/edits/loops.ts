@@ -5,13 +5,15 @@ import { problemOf } from '../shapes/index';
 import { mapped, patched, withList, type Patch } from './list';
 
 /** Whether a document may hold this loop. */
-export const isSoundLoop = (loop: Loop): boolean =>
-  loopSchema.safeParse(loop).success && problemOf(loop.shape) === null && wireOf(loop.wire) !== undefined;
+export const isSoundLoop = (site: Site, loop: Loop): boolean =>
+  loopSchema.safeParse(loop).success &&
+  problemOf(loop.shape) === null &&
+  wireOf(loop.wire, site) !== undefined;
 
 /** Refused, with the same site returned, when the loop is not sound, its id is taken or the site is full. */
 export function addLoop(site: Site, loop: Loop): Site {
   const taken = site.loops.some((other) => other.id === loop.id);
-  if (taken || site.loops.length >= COUNTS.loops || !isSoundLoop(loop)) return site;
+  if (taken || site.loops.length >= COUNTS.loops || !isSoundLoop(site, loop)) return site;
   return { ...site, loops: [...site.loops, loop] };
 }
 
@@ -20,7 +22,7 @@ export function updateLoop(site: Site, id: string, patch: Patch<Omit<Loop, 'id'>
   const loops = mapped(site.loops, (loop) => {
     if (loop.id !== id) return loop;
     const next = patched(loop, patch);
-    return next === loop || isSoundLoop(next) ? next : loop;
+    return next === loop || isSoundLoop(site, next) ? next : loop;
   });
   return withList(site, 'loops', loops);
 }

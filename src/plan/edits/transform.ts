@@ -53,7 +53,7 @@ function changed(site: Site, things: readonly Thing[], change: Change): Site {
   );
   const next = { ...site, loops, lanes, marks, probes };
   // Rounding can close a gap that was open by less than it: then the step is not taken.
-  const sound = loops.every((loop, index) => loop === site.loops[index] || isSoundLoop(loop));
+  const sound = loops.every((loop, index) => loop === site.loops[index] || isSoundLoop(next, loop));
   return sound && isInBounds(anchorsOf(next, things)) ? shared(site, next) : site;
 }
 

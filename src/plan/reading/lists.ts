@@ -10,6 +10,7 @@ const ELEMENTS = {
   lanes: site.shape.lanes.unwrap().element,
   marks: site.shape.marks.unwrap().element,
   loops: site.shape.loops.unwrap().element,
+  wires: site.shape.wires.unwrap().element,
   cables: site.shape.cables.unwrap().element,
   circuits: site.shape.circuits.unwrap().element,
   units: site.shape.units.unwrap().element,

@@ -72,5 +72,35 @@ const units = (lists: Lists) =>
         ]
   );
 
+/** Every constant of a cable is stated or follows from its geometry. */
+const cables = (lists: Lists) =>
+  lists.cables.flatMap(({ index, value }) => {
+    const { conductorDiameter: diameter, spacing } = value;
+    const path = ['cables', index];
+    if (diameter !== undefined && spacing !== undefined)
+      return spacing > diameter
+        ? []
+        : [problem([...path, 'spacing'], `${spacing}`, `more than the conductor's diameter, ${diameter}`)];
+    const stated = ['resistancePerMetre_ohm', 'inductancePerMetre_H', 'capacitancePerMetre_F'] as const;
+    return stated
+      .filter((key) => value[key] === undefined)
+      .map((key) =>
+        problem([...path, key], 'nothing', 'a number, or conductorDiameter and spacing to compute it from')
+      );
+  });
+
+const wires = (lists: Lists) =>
+  lists.wires.flatMap(({ index, value: { conductorDiameter, insulatedDiameter } }) =>
+    insulatedDiameter > conductorDiameter
+      ? []
+      : [
+          problem(
+            ['wires', index, 'insulatedDiameter'],
+            `${insulatedDiameter}`,
+            `more than the conductor's diameter, ${conductorDiameter}`
+          )
+        ]
+  );
+
 export const impossibilities = (lists: Lists): readonly Problem[] =>
-  [loops, lanes, steel, rings, units].flatMap((check) => check(lists));
+  [loops, lanes, steel, rings, units, cables, wires].flatMap((check) => check(lists));

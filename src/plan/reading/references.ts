@@ -1,7 +1,7 @@
 /** Ids that occur twice, and ids that name nothing. */
 import { builtInCables } from '../catalogue/cables';
 import { builtInVehicles } from '../catalogue/vehicles';
-import { wires } from '../catalogue/wires';
+import { builtInWires } from '../catalogue/wires';
 import { type ListName, LIST_NAMES, type Lists, idsOf } from './lists';
 import { type Path, type Problem, inWords, problem, quoted } from './problem';
 
@@ -25,15 +25,19 @@ export function danglingReferences(document: object, lists: Lists): readonly Pro
     new Set([...idsOf(document, name).keys(), ...more.map(({ id }) => id)]);
   const vehicles = known('vehicles', builtInVehicles);
   const cables = known('cables', builtInCables);
-  const wireIds = new Set(wires.map(({ id }) => id));
+  const wires = known('wires', builtInWires);
+  const marks = known('marks');
   const circuits = known('circuits');
   const need = (ids: ReadonlySet<string>, id: string | undefined, path: Path, expected: string) => {
     if (id !== undefined && !ids.has(id)) problems.push(problem(path, inWords(id), expected));
   };
   const vehicle = 'the id of a vehicle in the file or the catalogue';
 
-  for (const { index, value } of lists.loops)
-    need(wireIds, value.wire, ['loops', index, 'wire'], `one of ${[...wireIds].map(quoted).join(', ')}`);
+  const mark = 'the id of a mark in the file';
+  for (const { index, value } of lists.loops) {
+    need(wires, value.wire, ['loops', index, 'wire'], `one of ${[...wires].map(quoted).join(', ')}`);
+    need(marks, value.tail.route?.to, ['loops', index, 'tail', 'route', 'to'], mark);
+  }
   for (const { index, value } of lists.lanes)
     need(vehicles, value.largestVehicle, ['lanes', index, 'largestVehicle'], vehicle);
   for (const { index, value } of lists.probes)
@@ -44,6 +48,11 @@ export function danglingReferences(document: object, lists: Lists): readonly Pro
     const path = ['circuits', index] as const;
     const cable = 'the id of a cable in the file or the catalogue';
     need(cables, value.leadIn.cable, [...path, 'leadIn', 'cable'], cable);
+    value.leadIn.further?.forEach((each, at) =>
+      need(cables, each.cable, [...path, 'leadIn', 'further', at, 'cable'], cable)
+    );
+    need(marks, value.leadIn.route?.from, [...path, 'leadIn', 'route', 'from'], mark);
+    need(marks, value.leadIn.route?.to, [...path, 'leadIn', 'route', 'to'], mark);
     value.detect.forEach((id, at) => need(vehicles, id, [...path, 'detect', at], vehicle));
   }
   return [...problems, ...wiringProblems(document, lists), ...channelProblems(document, lists)];

@@ -71,7 +71,7 @@ export const circleWinding = (radius: number, wires: Wires = {}, [x, y]: Point =
 
 /** A loop of a site document, with the wire that it names. */
 export const drawnWinding = (loop: Loop): Winding => {
-  const wire = wireOf(loop.wire);
+  const wire = wireOf(loop.wire, { wires: [] });
   if (!wire) throw new Error(`no wire ${loop.wire}`);
   return windingOf(loop, { conductor: wire.conductorDiameter, insulated: wire.insulatedDiameter });
 };

@@ -1,0 +1,46 @@
+/** Figures and findings. */
+export const readout = {
+  'quantity.inductance': 'Inductance',
+  'quantity.resistance': 'Resistance at the operating frequency',
+  'quantity.q': 'Quality factor',
+  'quantity.frequency': 'Operating frequency',
+  'quantity.selfResonance': 'Self-resonance of the loop alone',
+  'quantity.selfResonanceShort': 'Resonance',
+  'quantity.wire': 'Wire in the slot',
+  'quantity.wireShort': 'Wire',
+  'quantity.sawCut': 'Length of the saw cut',
+  'quantity.sawCutShort': 'Saw cut',
+  'quantity.cover': 'Cover over the uppermost wire',
+  'quantity.coverShort': 'Cover',
+
+  'readout.title': 'Readout',
+  'readout.loopAlone': 'Loop alone',
+  'readout.atTerminals': 'Circuit {name}, at the unit’s terminals',
+  'readout.noCircuit': 'In no circuit: figures at 50 kHz.',
+
+  'frequency.given': 'Frequency as given.',
+  'frequency.setting': 'Frequency from the unit’s setting.',
+  'frequency.assumed': 'No channel: 50 kHz assumed.',
+
+  'response.title': 'Least response by vehicle, over the threshold',
+  'response.caption': 'Vehicles driven along the lane: the least response over the paths across it',
+  'response.vehicle': 'Vehicle',
+  'response.worst': 'Response',
+  'response.margin': 'Times the threshold',
+  'response.verdict': 'Verdict',
+  'response.askedFor': 'must be detected',
+  'response.bestTitle': 'The response on the worst path across the lane',
+  'response.detected': 'detected',
+  'response.someTimes': 'some paths',
+  'response.missed': 'missed',
+  'response.noThreshold': 'no channel',
+
+  'finding.title': 'Findings',
+  'finding.none': 'Nothing to correct.',
+  'finding.problem': 'Problem',
+  'finding.caution': 'Caution',
+  'finding.note': 'Note',
+  'finding.count.problem': { one: '{count} problem', other: '{count} problems' },
+  'finding.count.caution': { one: '{count} caution', other: '{count} cautions' },
+  'finding.count.note': { one: '{count} note', other: '{count} notes' }
+} as const;
