@@ -21,6 +21,11 @@ export class RecentCache<K, V> {
     return value;
   }
 
+  /** What is kept, or undefined; asking does not count as using. */
+  peek(key: K): V | undefined {
+    return this.young.get(key) ?? this.old.get(key);
+  }
+
   has(key: K): boolean {
     return this.young.has(key) || this.old.has(key);
   }

@@ -11,6 +11,10 @@ export interface Theme {
   /** The bottom of a slot that two runs share, seen between its walls. */
   readonly slotCore: string;
   readonly tail: string;
+  /** Bars and outlines of steel in the pavement, and the tone of a plate. */
+  readonly steel: string;
+  readonly steelBars: string;
+  readonly plateFill: string;
   readonly vehicleFill: string;
   readonly vehicleLine: string;
   readonly accent: string;
@@ -37,6 +41,9 @@ export const LIGHT: Theme = {
   sawCut: '#151d1b',
   slotCore: '#9aa5a2',
   tail: '#3d4946',
+  steel: '#6b4a3c',
+  steelBars: 'rgba(107, 74, 60, 0.42)',
+  plateFill: 'rgba(107, 74, 60, 0.30)',
   vehicleFill: 'rgba(252, 253, 252, 0.56)',
   vehicleLine: '#3a4a55',
   accent: '#0a6369',
@@ -62,6 +69,9 @@ export const DARK: Theme = {
   sawCut: '#eef4f2',
   slotCore: '#5d6b68',
   tail: '#bac6c3',
+  steel: '#d3ab98',
+  steelBars: 'rgba(211, 171, 152, 0.42)',
+  plateFill: 'rgba(211, 171, 152, 0.26)',
   vehicleFill: 'rgba(18, 24, 26, 0.55)',
   vehicleLine: '#a9bccb',
   accent: '#5fc5c6',

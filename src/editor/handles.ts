@@ -3,7 +3,7 @@ import { add, distance, scale, subtract } from '#plan/geometry/points';
 import { contains } from '#plan/geometry/polygons';
 import type { Lane, Point, Site } from '#plan/schema';
 import { centreOf, definitionOf } from '#plan/shapes/index';
-import { boxOf, laneOf, loopOf, markOf, onPlan, pointsOf, probeOf } from './things';
+import { boxOf, laneOf, loopOf, markOf, onPlan, pointsOf, probeOf, steelOf } from './things';
 import type { PointerInput, Ref, Viewport } from './types';
 import { planToScreen } from './viewport';
 import { leftEdge } from './geometry/lanes';
@@ -92,6 +92,16 @@ export function selectionHandles(site: Site, selection: readonly Ref[], view: Vi
   if (ref.kind === 'lane') {
     const lane = laneOf(site, ref.id);
     return lane ? laneHandles(lane) : [];
+  }
+  if (ref.kind === 'steel') {
+    const corners = steelOf(site, ref.id)?.outline ?? [];
+    const handles = corners.map((at, index): PlanHandle => ({
+      kind: 'point',
+      id: String(index),
+      at,
+      cursor: 'move'
+    }));
+    return [...handles, ...rotation];
   }
   if (ref.kind === 'mark') {
     const points = markOf(site, ref.id)?.points ?? [];

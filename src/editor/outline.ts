@@ -1,12 +1,13 @@
 /** The plan as a list that can be read and walked through without seeing the drawing. */
 import { perimeter } from '#plan/geometry/polygons';
 import { vehicleOf } from '#plan/catalogue/vehicles';
-import type { Lane, Loop, Point, Shape, Site } from '#plan/schema';
+import { steelBox } from '#plan/edits/index';
+import type { Lane, Loop, Point, Shape, Site, Steel } from '#plan/schema';
 import { centreOf } from '#plan/shapes/index';
 import { laneAt, stationOf } from './geometry/lanes';
 import { boxOf, nameOf } from './things';
 import type { Ref } from './types';
-import { angleText, lengthText, sizeText } from './wording';
+import { angleText, depthText, lengthText, sizeText } from './wording';
 
 export interface OutlineItem {
   readonly ref: Ref;
@@ -44,6 +45,10 @@ export function outlineOf(site: Site): OutlineItem[] {
       const ref: Ref = { kind: 'mark', id };
       return item(site, ref, kind.replace('-', ' '), '', null);
     }),
+    ...site.steel.map((steel) => {
+      const ref: Ref = { kind: 'steel', id: steel.id };
+      return item(site, ref, `steel ${steel.kind}`, steelSize(site, steel), null);
+    }),
     ...site.probes.map((probe, index) => {
       const lane = laneAt(site.lanes, probe.at)?.lane.id ?? null;
       const vehicle = vehicleOf(probe.vehicle, site);
@@ -60,6 +65,14 @@ function laneSize(site: Site, lane: Lane): string {
   // The way there and back along the centreline is twice its length.
   const length = perimeter([...lane.centreline, ...[...lane.centreline].reverse()]) / 2;
   return `${lengthText(site, lane.width)} wide, ${lengthText(site, length)} long`;
+}
+
+function steelSize(site: Site, { outline, depth }: Steel): string {
+  const box = steelBox(outline);
+  const size = box
+    ? sizeText(site, box.width, box.length)
+    : `${outline.length} corners, ${lengthText(site, perimeter(outline))} round`;
+  return `${size}, ${depthText(site, depth)}`;
 }
 
 function loopItem(site: Site, { id, shape, turns }: Loop, lane: string | null): OutlineItem {

@@ -1,6 +1,6 @@
 /** What lies under a point or in a box, in plan coordinates. */
 import { contains, signedArea, sidesOf } from '#plan/geometry/polygons';
-import type { Lane, Loop, Mark, Point, Site } from '#plan/schema';
+import type { Lane, Loop, Mark, Point, Site, Steel } from '#plan/schema';
 import { outlineOf } from '#plan/shapes/index';
 import { boxHolds, type Box } from './geometry/box';
 import { laneOutline, leftEdge, rightEdge } from './geometry/lanes';
@@ -11,7 +11,7 @@ import type { Ref } from './types';
 
 export interface Pick {
   readonly ref: Ref;
-  /** A lane touched on its surface, not on a line: a press there may also be the start of a box. */
+  /** Ground touched on its surface, not on a line: a press there may also be the start of a box. */
   readonly surface: boolean;
 }
 
@@ -22,6 +22,8 @@ interface Candidate extends Pick {
 
 /** Lines under the pointer come before areas round it, and small areas before the larger ones about them. */
 const AREA = 1e6;
+/** Steel of less than this is an object, of more it is ground: m². */
+const SMALL_STEEL = 4;
 
 function loopScore(loop: Loop, at: Point, reach: number): number | null {
   const outline = outlineOf(loop.shape);
@@ -41,8 +43,19 @@ function laneScore(lane: Lane, at: Point, reach: number): number | null {
   const lines = [lane.centreline, leftEdge(lane), rightEdge(lane)].flatMap(segmentsOf);
   const away = distanceToSegments(lines, at);
   if (away <= reach) return away;
-  return contains(laneOutline(lane), at) ? AREA : null;
+  const outline = laneOutline(lane);
+  return contains(outline, at) ? AREA + Math.abs(signedArea(outline)) : null;
 }
+
+function steelScore({ outline }: Steel, at: Point, reach: number): number | null {
+  const away = distanceToSegments(sidesOf(outline), at);
+  if (away <= reach) return away;
+  return contains(outline, at) ? AREA + Math.abs(signedArea(outline)) : null;
+}
+
+/** A cover is taken hold of anywhere, a mat under the whole road by its edge. */
+const isGround = (ref: Ref, score: number): boolean =>
+  (ref.kind === 'lane' && score >= AREA) || (ref.kind === 'steel' && score >= AREA + SMALL_STEEL);
 
 function candidates<T>(
   things: readonly T[],
@@ -54,12 +67,12 @@ function candidates<T>(
       const found = score(thing);
       if (found === null) return [];
       const made = ref(thing, index);
-      return [{ ref: made, score: found, surface: made.kind === 'lane' && found >= AREA }];
+      return [{ ref: made, score: found, surface: isGround(made, found) }];
     })
     .sort((a, b) => a.score - b.score);
 }
 
-/** Everything under the point, uppermost first: vehicles, loops, marks, lanes. */
+/** Everything under the point, uppermost first: vehicles, loops, marks, then lanes and steel. */
 export function pickAll(site: Site, at: Point, reach: number): Pick[] {
   return [
     ...candidates(
@@ -80,11 +93,18 @@ export function pickAll(site: Site, at: Point, reach: number): Pick[] {
       ({ id }): Ref => ({ kind: 'mark', id }),
       (mark) => markScore(mark, at, reach)
     ),
-    ...candidates(
-      site.lanes,
-      ({ id }): Ref => ({ kind: 'lane', id }),
-      (lane) => laneScore(lane, at, reach)
-    )
+    ...[
+      ...candidates(
+        site.lanes,
+        ({ id }): Ref => ({ kind: 'lane', id }),
+        (lane) => laneScore(lane, at, reach)
+      ),
+      ...candidates(
+        site.steel,
+        ({ id }): Ref => ({ kind: 'steel', id }),
+        (steel) => steelScore(steel, at, reach)
+      )
+    ].sort((a, b) => a.score - b.score)
   ];
 }
 

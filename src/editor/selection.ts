@@ -22,6 +22,7 @@ export const sameSelection = (a: readonly Ref[], b: readonly Ref[]): boolean =>
 export const allRefs = (site: Site): Ref[] => [
   ...site.lanes.map(({ id }): Ref => ({ kind: 'lane', id })),
   ...site.marks.map(({ id }): Ref => ({ kind: 'mark', id })),
+  ...site.steel.map(({ id }): Ref => ({ kind: 'steel', id })),
   ...site.loops.map(({ id }): Ref => ({ kind: 'loop', id })),
   ...site.probes.map((_, index): Ref => ({ kind: 'probe', id: String(index) }))
 ];
@@ -34,6 +35,8 @@ function refExists(site: Site, { kind, id }: Ref): boolean {
       return site.lanes.some((lane) => lane.id === id);
     case 'mark':
       return site.marks.some((mark) => mark.id === id);
+    case 'steel':
+      return site.steel.some((steel) => steel.id === id);
     case 'probe':
       return site.probes[Number(id)] !== undefined;
   }
@@ -45,7 +48,14 @@ export function stillThere(site: Site, refs: readonly Ref[]): readonly Ref[] {
   return kept.length === refs.length ? refs : kept;
 }
 
-const NOUNS = { loop: 'loop', lane: 'lane', mark: 'mark', probe: 'vehicle' } as const;
+const NOUNS = { loop: 'loop', lane: 'lane', mark: 'mark', steel: 'steel', probe: 'vehicle' } as const;
+const PLURALS = {
+  loop: 'loops',
+  lane: 'lanes',
+  mark: 'marks',
+  steel: 'pieces of steel',
+  probe: 'vehicles'
+} as const;
 
 /** "loop", "3 loops", "5 things": for the names of steps. */
 export function describeRefs(refs: readonly Ref[]): string {
@@ -53,5 +63,5 @@ export function describeRefs(refs: readonly Ref[]): string {
   const [kind] = kinds;
   if (kind === undefined) return 'nothing';
   if (kinds.size > 1) return `${refs.length} things`;
-  return refs.length === 1 ? NOUNS[kind] : `${refs.length} ${NOUNS[kind]}s`;
+  return refs.length === 1 ? NOUNS[kind] : `${refs.length} ${PLURALS[kind]}`;
 }

@@ -1,7 +1,7 @@
 /** Where the things of a plan lie, for picking, boxes and handles. */
 import { add, rotate } from '#plan/geometry/points';
 import { vehicleOf } from '#plan/catalogue/vehicles';
-import type { Lane, Loop, Mark, Point, Probe, Site } from '#plan/schema';
+import type { Lane, Loop, Mark, Point, Probe, Site, Steel } from '#plan/schema';
 import { centreOf, outlineOf } from '#plan/shapes/index';
 import { boxAround, boxCentre, type Box } from './geometry/box';
 import { laneOutline } from './geometry/lanes';
@@ -10,6 +10,8 @@ import type { Ref } from './types';
 export const loopOf = (site: Site, id: string): Loop | undefined => site.loops.find((loop) => loop.id === id);
 export const laneOf = (site: Site, id: string): Lane | undefined => site.lanes.find((lane) => lane.id === id);
 export const markOf = (site: Site, id: string): Mark | undefined => site.marks.find((mark) => mark.id === id);
+export const steelOf = (site: Site, id: string): Steel | undefined =>
+  site.steel.find((steel) => steel.id === id);
 export const probeOf = (site: Site, id: string): Probe | undefined => site.probes[Number(id)];
 
 /** From the vehicle's own frame (x to its right, y ahead) to the plan. */
@@ -37,6 +39,8 @@ export function pointsOf(site: Site, { kind, id }: Ref): readonly Point[] {
     }
     case 'mark':
       return markOf(site, id)?.points ?? [];
+    case 'steel':
+      return steelOf(site, id)?.outline ?? [];
     case 'probe': {
       const probe = probeOf(site, id);
       return probe ? bodyOf(site, probe) : [];
@@ -68,6 +72,8 @@ export function nameOf(site: Site, { kind, id }: Ref): string {
       return laneOf(site, id)?.name || id;
     case 'mark':
       return (markOf(site, id)?.kind ?? id).replace('-', ' ');
+    case 'steel':
+      return steelOf(site, id)?.kind === 'plate' ? 'steel plate' : 'steel mat';
     case 'probe':
       return vehicleOf(probeOf(site, id)?.vehicle ?? '', site)?.name ?? 'vehicle';
   }

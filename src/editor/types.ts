@@ -3,7 +3,7 @@ import type { Point, Site } from '#plan/schema';
 
 /** One thing on the plan. A probe has no id in the document, so its `id` is its index as text. */
 export interface Ref {
-  readonly kind: 'loop' | 'lane' | 'mark' | 'probe';
+  readonly kind: 'loop' | 'lane' | 'mark' | 'steel' | 'probe';
   readonly id: string;
 }
 
@@ -17,6 +17,7 @@ export type ToolName =
   | 'polygon'
   | 'lane'
   | 'stop-line'
+  | 'steel'
   | 'vehicle'
   | 'measure';
 

@@ -5,6 +5,10 @@ import { format } from '#units/format';
 export const lengthText = (site: Site, metres: number): string =>
   format(metres, 'length', site.displayUnits).text;
 
+/** Below the road surface, or above it for a plate that lies on it. */
+export const depthText = (site: Site, depth: number): string =>
+  `${format(Math.abs(depth), 'smallLength', site.displayUnits).text} ${depth < 0 ? 'above the road' : 'deep'}`;
+
 export const angleText = (site: Site, degrees: number): string =>
   format(degrees, 'angle', site.displayUnits).text;
 

@@ -2,7 +2,8 @@
 import { details } from './en/details';
 import { plan } from './en/plan';
 import { readout } from './en/readout';
+import { steel } from './en/steel';
 import { shell } from './en/shell';
 import { views } from './en/views';
 
-export const en = { ...shell, ...plan, ...details, ...readout, ...views } as const;
+export const en = { ...shell, ...steel, ...plan, ...details, ...readout, ...views } as const;

@@ -5,8 +5,23 @@ export const VIEWS = ['circuits', 'neighbours', 'quantities'] as const;
 /** The one figure that every loop's label on the plan carries. */
 export const LIVE_FIGURES = ['inductance', 'quality', 'frequency', 'response', 'none'] as const;
 
+/** Parts of the details that can be folded away. */
+export const SECTIONS = [
+  'losses',
+  'capacitance',
+  'conditions',
+  'ranges',
+  'classes',
+  'steel',
+  'cross-section',
+  'more',
+  'tolerances',
+  'pavement'
+] as const;
+
 export type Theme = (typeof THEMES)[number];
 export type ViewName = (typeof VIEWS)[number];
+export type SectionName = (typeof SECTIONS)[number];
 export type LiveFigure = (typeof LIVE_FIGURES)[number];
 
 export interface Settings {
@@ -16,6 +31,7 @@ export interface Settings {
   readonly isLowerPanelOpen: boolean;
   /** The line that says what to try first. */
   readonly isHintShown: boolean;
+  readonly openSections: readonly SectionName[];
   /** Pixels. */
   readonly lowerPanelHeight: number;
   readonly sidePanelWidth: number;
@@ -30,6 +46,7 @@ export const DEFAULT_SETTINGS: Settings = {
   liveFigure: 'inductance',
   isLowerPanelOpen: true,
   isHintShown: true,
+  openSections: [],
   lowerPanelHeight: 210,
   sidePanelWidth: 364
 };
@@ -53,12 +70,16 @@ export function readSettings(found: unknown): Settings {
     const value = stored[key];
     return typeof value === 'boolean' ? value : fallback;
   };
+  const opened = stored['openSections'];
   return {
     theme: oneOf(THEMES, 'theme', usual.theme),
     view: oneOf(VIEWS, 'view', usual.view),
     liveFigure: oneOf(LIVE_FIGURES, 'liveFigure', usual.liveFigure),
     isLowerPanelOpen: flag('isLowerPanelOpen', usual.isLowerPanelOpen),
     isHintShown: flag('isHintShown', usual.isHintShown),
+    openSections: Array.isArray(opened)
+      ? SECTIONS.filter((name) => opened.includes(name))
+      : usual.openSections,
     lowerPanelHeight: size('lowerPanelHeight', LOWER_PANEL, usual.lowerPanelHeight),
     sidePanelWidth: size('sidePanelWidth', SIDE_PANEL, usual.sidePanelWidth)
   };

@@ -5,7 +5,8 @@ import { coaxialCircles } from '#physics/inductance/circles';
 import { externalInductance, mutualInductance } from '#physics/inductance/loop';
 import type { Winding } from '#physics/inductance/winding';
 import { buildBody } from '#physics/vehicle/body';
-import { filamentsOf, reducedFlux } from '#physics/vehicle/flux';
+import { filamentsOf } from '#physics/field/filaments';
+import { reducedFlux } from '#physics/vehicle/flux';
 import { dot } from '#physics/numeric/cholesky';
 import { dcResistancePerMetre, internalImpedance } from '#physics/wire/round-wire';
 import { wireOf } from '#plan/catalogue/wires';
@@ -129,7 +130,7 @@ describe('what a formula answers', () => {
 
 describe('what the wire catalogue says', () => {
   it.each(catalogued.map((row) => [titleOf(row), row] as const))('%s', (_, row) => {
-    const wire = wireOf(String(row.inputs['wire']))!;
+    const wire = wireOf(String(row.inputs['wire']), { wires: [] })!;
     const temperature = optional(row, 'temperature_C', 20);
     expectFact(
       row,

@@ -8,13 +8,14 @@ test('settings are read back as they were', () => {
     liveFigure: 'none',
     isLowerPanelOpen: false,
     isHintShown: false,
+    openSections: ['losses', 'classes'],
     lowerPanelHeight: 300,
     sidePanelWidth: 400
   };
   expect(readSettings(JSON.parse(JSON.stringify(chosen)))).toEqual(chosen);
 });
 
-test.each([undefined, null, 7, 'dark', [], { theme: 'pink', view: 3, sidePanelWidth: 'wide' }])(
+test.each([undefined, null, 7, 'dark', [], { theme: 'pink', view: 3, sidePanelWidth: 'wide', openSections: ['attic', 7] }])(
   'what does not fit is as usual: %o',
   (found) => {
     expect(readSettings(found)).toEqual(DEFAULT_SETTINGS);

@@ -1,8 +1,9 @@
 /** From the drawn circuit to what the solver takes. */
+import { cableOf } from '#plan/catalogue/cables';
 import type { Circuit, Loop, Site, Unit } from '#plan/schema';
-import type { CircuitInput } from './circuit-model';
+import type { CircuitInput, SteelMatrix } from './circuit-model';
 import { leadInChains, leadInDcResistance, tailChain } from './lead';
-import { capacitanceOf, dcResistanceOf, type LoopModel } from './loop-model';
+import { conditionsOf, dcResistanceOf, leakageOf, type LoopModel } from './loop-model';
 
 export interface ModelledLoop {
   readonly loop: Loop;
@@ -15,18 +16,26 @@ const settingOf = (circuit: Circuit, unit: Unit | undefined): number | null => {
   return unit?.settings_F[circuit.channel.frequencySetting - 1] ?? null;
 };
 
+/** What the loops' geometry gives, from whoever keeps it. */
+export interface CircuitMeans {
+  /** External mutual inductance of two loops as drawn, H. */
+  readonly mutual: (a: LoopModel, b: LoopModel) => number;
+  /** What steel adds to it at a frequency, H (complex: its losses); null where no steel is near any of the loops. */
+  readonly steel: (loops: readonly LoopModel[], site: Site) => SteelMatrix | null;
+}
+
 /** Null if one of the circuit's loops cannot be wound. */
 export const circuitInput = (
   circuit: Circuit,
   site: Site,
   loops: ReadonlyMap<string, ModelledLoop>,
-  mutual: (a: LoopModel, b: LoopModel) => number
+  { mutual, steel }: CircuitMeans
 ): CircuitInput | null => {
   const branches = circuit.strings.flatMap((string, index) =>
     string.map(({ loop, reversed }) => ({ modelled: loops.get(loop), string: index, reversed }))
   );
   if (branches.some(({ modelled }) => !modelled)) return null;
-  const temperature = site.temperature_C;
+  const conditions = conditionsOf(site);
   const inCircuit = branches.map(({ modelled, string, reversed }) => {
     const { loop, model } = modelled!;
     return {
@@ -34,16 +43,21 @@ export const circuitInput = (
       model,
       string,
       reversed,
-      capacitance: capacitanceOf(model, loop, site.pavement.relativePermittivity),
-      tail: (frequency: number) => tailChain(model.wire, loop.tail.length, frequency, temperature)
+      added: loop.addedResistance_ohm ?? 0,
+      leakage: (frequency: number) => leakageOf(model, loop, frequency, conditions),
+      tail: (frequency: number) => tailChain(model.wire, loop.tail.length, frequency, conditions.temperature)
     };
   });
   return {
     id: circuit.id,
     loops: inCircuit,
     mutual: (i, j) => mutual(inCircuit[i]!.model, inCircuit[j]!.model),
+    steel: steel(
+      inCircuit.map(({ model }) => model),
+      site
+    ),
     leadIn: (frequency) => leadInChains(circuit, site, frequency),
-    temperature,
+    conditions,
     frequency: circuit.channel?.frequency_Hz ?? null,
     setting: settingOf(
       circuit,
@@ -61,7 +75,7 @@ export const circuitDcResistance = (
   const branch = (id: string): number => {
     const { loop, model } = loops.get(id)!;
     const perMetre = dcResistanceOf(model, site.temperature_C) / model.winding.wireLength;
-    return perMetre * (model.winding.wireLength + 2 * loop.tail.length);
+    return perMetre * (model.winding.wireLength + 2 * loop.tail.length) + (loop.addedResistance_ohm ?? 0);
   };
   const conductance = circuit.strings
     .map((string) => string.reduce((sum, { loop }) => sum + branch(loop), 0))
@@ -75,16 +89,21 @@ export const circuitKey = (circuit: Circuit, site: Site, loops: ReadonlyMap<stri
     circuit.strings.map((string) =>
       string.map(({ loop, reversed }) => {
         const modelled = loops.get(loop);
-        return [loop, modelled?.model.key, modelled?.loop.tail.length, reversed];
+        const { tail, addedResistance_ohm } = modelled?.loop ?? {};
+        return [loop, modelled?.model.key, tail?.length, addedResistance_ohm, reversed];
       })
     ),
-    circuit.leadIn,
-    site.cables.find(({ id }) => id === circuit.leadIn.cable),
+    [circuit.leadIn, ...(circuit.leadIn.further ?? [])].map(({ cable, length }) => [
+      length,
+      cableOf(cable, site)
+    ]),
+    site.steel,
     circuit.channel?.frequency_Hz ?? null,
     settingOf(
       circuit,
       site.units.find(({ id }) => id === circuit.channel?.unit)
     ),
     site.temperature_C,
-    site.pavement.relativePermittivity
+    site.pavement.relativePermittivity,
+    site.pavement.conductivity_S_m
   ]);

@@ -1,15 +1,25 @@
 /** One circuit, solved at its operating frequency, and again with whatever a vehicle changes in its loops. */
 import { oscillatorFrequency } from '#physics/coupling/beat';
-import { shuntCapacitance, type Chain } from '#physics/circuit/line';
+import { shuntCapacitance, THROUGH, type Chain } from '#physics/circuit/line';
 import {
   loopImpedances,
   solveNetwork,
   terminalFigures,
   type Branch,
+  type Network,
   type NetworkSolution
 } from '#physics/circuit/network';
-import type { CircuitReadout } from '../results';
-import { impedanceOf, type LoopImpedance, type LoopModel } from './loop-model';
+import type { WindingLeakage } from '#physics/circuit/slot-capacitance';
+import { add, complex, type Complex } from '#physics/numeric/complex';
+import type { ComplexMatrix } from '#physics/numeric/complex-matrix';
+import { LOSS_CAUSES, type CircuitReadout, type LossCause, type LossShare } from '../results';
+import {
+  impedanceOf,
+  type Conditions,
+  type LoopImpedance,
+  type LoopModel,
+  type LoopResistances
+} from './loop-model';
 
 /** What the solver needs of a loop in a circuit. */
 interface CircuitLoop {
@@ -17,8 +27,15 @@ interface CircuitLoop {
   readonly model: LoopModel;
   readonly string: number;
   readonly reversed: boolean;
-  readonly capacitance: number;
+  /** The user's own series resistance, Ω. */
+  readonly added: number;
+  readonly leakage: (frequency: number) => WindingLeakage;
   readonly tail: (frequency: number) => Chain;
+}
+
+/** What steel adds to the inductances of a circuit's loops at a frequency, H; the imaginary part is its loss. */
+export interface SteelMatrix {
+  at(frequency: number): ComplexMatrix;
 }
 
 export interface CircuitInput {
@@ -26,8 +43,9 @@ export interface CircuitInput {
   readonly loops: readonly CircuitLoop[];
   /** External mutual inductance of two of its loops, H, as drawn. */
   readonly mutual: (i: number, j: number) => number;
+  readonly steel: SteelMatrix | null;
   readonly leadIn: (frequency: number) => readonly Chain[];
-  readonly temperature: number;
+  readonly conditions: Conditions;
   /** Given frequency in Hz, or the setting's capacitance in F, or neither. */
   readonly frequency: number | null;
   readonly setting: number | null;
@@ -46,51 +64,114 @@ export interface SolvedCircuit {
   /** ∂L/∂L_ij at the terminals: the product of the loops' currents, real part. First order in ΔL. */
   readonly weights: readonly (readonly number[])[];
   /** Terminal inductance, H, with ΔL (H) added to the loops' matrix; exact. */
-  readonly inductanceWith: (change: (i: number, j: number) => number) => number;
+  readonly inductanceWith: (change: (i: number, j: number) => number | Complex) => number;
+  /** The causes of the terminal resistance, which is their sum. */
+  readonly losses: () => readonly LossShare[];
+  /** Terminal inductance, H, if nothing had capacitance. */
+  readonly magneticInductance: () => number;
 }
 
 /** A loop in no circuit, and a circuit without a unit, is reported here. */
 export const ASSUMED_FREQUENCY = 50_000;
 
-export const solveCircuit = (input: CircuitInput): SolvedCircuit => {
-  const at = (frequency: number) => {
-    const loops = input.loops.map(({ model }) => impedanceOf(model, frequency, input.temperature));
-    const branches: Branch[] = input.loops.map(({ string, reversed, capacitance, tail }) => ({
-      chains: [shuntCapacitance(capacitance, frequency), tail(frequency)],
+const NO_CHANGE = (): number => 0;
+
+/** The network of a circuit at one frequency, ready to be solved with changed inductances. */
+const networkAt = (input: CircuitInput, frequency: number) => {
+  const loops = input.loops.map(({ model, added }) => impedanceOf(model, frequency, input.conditions, added));
+  const leakages = input.loops.map(({ leakage }) => leakage(frequency));
+  const tails = input.loops.map(({ tail }) => tail(frequency));
+  const branches: Branch[] = input.loops.map(({ string, reversed }, i) => {
+    const { turns, ground } = leakages[i]!;
+    return {
+      chains: [shuntCapacitance(turns + ground.capacitance, frequency, ground.conductance), tails[i]!],
       string,
       reversed
-    }));
-    const leadIn = input.leadIn(frequency);
-    const base = input.loops.map((_, i) =>
-      input.loops.map((_, j) => (i === j ? loops[i]!.inductance : input.mutual(i, j)))
+    };
+  });
+  const leadIn = input.leadIn(frequency);
+  const steel = input.steel?.at(frequency);
+  const base = input.loops.map((_, i) =>
+    input.loops.map((_, j) => {
+      const henries = i === j ? loops[i]!.inductance : input.mutual(i, j);
+      return steel ? add(complex(henries), steel[i]![j]!) : complex(henries);
+    })
+  );
+  const resistances = loops.map(({ resistance }) => resistance);
+  const solve = (
+    change: (i: number, j: number) => number | Complex,
+    network: Network = { branches, leadIn }
+  ): NetworkSolution => {
+    const inductance = base.map((row, i) =>
+      row.map((value, j) => {
+        const by = change(i, j);
+        return typeof by === 'number' ? complex(value.re + by, value.im) : add(value, by);
+      })
     );
-    const resistances = loops.map(({ resistance }) => resistance);
-    const solve = (change: (i: number, j: number) => number): NetworkSolution =>
-      solveNetwork(
-        loopImpedances(
-          resistances,
-          base.map((row, i) => row.map((value, j) => value + change(i, j))),
-          frequency
-        ),
-        { branches, leadIn }
-      );
-    const rest = solve(() => 0);
-    return { loops, rest, figures: terminalFigures(rest.impedance, frequency), solve };
+    return solveNetwork(loopImpedances(resistances, inductance, frequency), network);
   };
+  return { loops, branches, leadIn, solve };
+};
 
-  const { frequency, from } = operatingFrequency(input, (f) => at(f).figures);
-  const { loops, rest, figures, solve } = at(frequency);
+export const solveCircuit = (input: CircuitInput): SolvedCircuit => {
+  const { frequency, from } = operatingFrequency(input, (f) =>
+    terminalFigures(networkAt(input, f).solve(NO_CHANGE).impedance, f)
+  );
+  const { loops, branches, leadIn, solve } = networkAt(input, frequency);
+  const rest = solve(NO_CHANGE);
   return {
     input,
     frequency,
     frequencyFrom: from,
-    ...figures,
+    ...terminalFigures(rest.impedance, frequency),
     loops,
     shares: rest.currents.map(({ re }) => re),
     weights: rest.currents.map((a) => rest.currents.map((b) => a.re * b.re - a.im * b.im)),
-    inductanceWith: (change) => terminalFigures(solve(change).impedance, frequency).inductance
+    inductanceWith: (change) => terminalFigures(solve(change).impedance, frequency).inductance,
+    losses: () => lossShares(loops, rest),
+    magneticInductance: () => {
+      const bare = {
+        branches: branches.map((branch) => ({
+          ...branch,
+          chains: branch.chains.map(withoutCapacitance)
+        })),
+        leadIn: leadIn.map(withoutCapacitance)
+      };
+      return terminalFigures(solve(NO_CHANGE, bare).impedance, frequency).inductance;
+    }
   };
 };
+
+/** The series part of a short line alone: with no current lost on the way, what goes in comes out. */
+const withoutCapacitance = ({ b }: Chain): Chain => ({ ...THROUGH, b });
+
+const lossShares = (loops: readonly LoopImpedance[], { currents, losses }: NetworkSolution): LossShare[] => {
+  const dissipated = (cause: keyof LoopResistances): number =>
+    loops.reduce((sum, { resistances }, i) => {
+      const { re, im } = currents[i]!;
+      return sum + resistances[cause] * (re * re + im * im);
+    }, 0);
+  const total = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
+  const own = {
+    copper: dissipated('copper'),
+    skin: dissipated('skin'),
+    proximity: dissipated('proximity'),
+    pavement: dissipated('pavement'),
+    added: dissipated('added')
+  };
+  const resistances: Record<LossCause, number> = {
+    ...own,
+    tail: total(losses.branches.map((chains) => chains[TAIL]!)),
+    'lead-in': total(losses.leadIn),
+    pavement: own.pavement + total(losses.branches.map((chains) => chains[LEAKAGE]!)),
+    steel: losses.loops - total(Object.values(own))
+  };
+  return LOSS_CAUSES.map((cause) => ({ cause, resistance_ohm: resistances[cause] }));
+};
+
+/** Places of a branch's chains. */
+const LEAKAGE = 0;
+const TAIL = 1;
 
 /** The oscillator settles where f = 1/(2π√(L(f)·C)): L changes little with f, a few substitutions suffice. */
 const operatingFrequency = (

@@ -33,7 +33,7 @@ export const cableConstants = (cable: LeadInCable, frequency: number, temperatur
     diameter !== undefined && spacing !== undefined
       ? twistedPair(spacing, diameter, relativePermittivity, frequency, temperature)
       : null;
-  const stated = cable.builtIn ? {} : cable;
+  const stated: Partial<LeadInCable> = cable.builtIn ? {} : cable;
   return {
     resistance: stated.resistancePerMetre_ohm ?? computed?.resistance ?? 0,
     inductance: stated.inductancePerMetre_H ?? computed?.inductance ?? 0,
@@ -68,10 +68,7 @@ export const leadInChains = (
   );
 
 /** Go and return of the lead-in at direct current, Ω. */
-export const leadInDcResistance = (
-  circuit: Circuit,
-  site: Pick<Site, 'cables' | 'temperature_C'>
-): number =>
+export const leadInDcResistance = (circuit: Circuit, site: Pick<Site, 'cables' | 'temperature_C'>): number =>
   cablesInRow(circuit, site).reduce(
     (sum, { cable, length }) => sum + dcPerMetre(cable, site.temperature_C) * length,
     0

@@ -1,11 +1,12 @@
 /** The electrical model of one drawn loop: what does not depend on frequency once, what does as functions. */
-import { windingCapacitance } from '#physics/circuit/slot-capacitance';
+import { groundLossCoefficient } from '#physics/circuit/ground-loss';
+import { windingLeakage, type WindingLeakage } from '#physics/circuit/slot-capacitance';
 import { externalInductance } from '#physics/inductance/loop';
 import type { Winding } from '#physics/inductance/winding';
-import { FEW_SIDES, filamentsOf, type Filaments } from '#physics/vehicle/flux';
+import { FEW_SIDES, filamentsOf, type Filaments } from '#physics/field/filaments';
 import { dcResistancePerMetre, internalImpedance, proximityResistance } from '#physics/wire/round-wire';
 import type { Wire } from '#plan/catalogue/wires';
-import type { Loop } from '#plan/schema';
+import type { Loop, Site } from '#plan/schema';
 import { pathOf, problemOf } from '#plan/shapes/index';
 import { windingOf } from './winding-of';
 
@@ -50,50 +51,98 @@ export const modelLoop = (loop: Loop, wire: Wire | undefined, key: number): Loop
   };
 };
 
+/** What the loop loses by itself, Ω in series. */
+export interface LoopResistances {
+  readonly copper: number;
+  /** What skin and proximity effect add to the copper's direct-current resistance. */
+  readonly skin: number;
+  readonly proximity: number;
+  /** Currents in a pavement that conducts. */
+  readonly pavement: number;
+  /** The user's own figure. */
+  readonly added: number;
+}
+
 export interface LoopImpedance {
-  /** Magnetic inductance with the internal part at this frequency, H. */
+  /** Magnetic inductance with the internal part at this frequency, H; without steel. */
   readonly inductance: number;
-  /** Skin and proximity effect, Ω. */
+  readonly resistances: LoopResistances;
+  /** Their sum, Ω. */
   readonly resistance: number;
 }
 
+/** Under what the loop lies: what its figures depend on beside its geometry. */
+export interface Conditions {
+  readonly temperature: number;
+  readonly pavementPermittivity: number;
+  /** S/m */
+  readonly pavementConductivity: number;
+}
+
+export const conditionsOf = ({
+  temperature_C,
+  pavement
+}: Pick<Site, 'temperature_C' | 'pavement'>): Conditions => ({
+  temperature: temperature_C,
+  pavementPermittivity: pavement.relativePermittivity,
+  pavementConductivity: pavement.conductivity_S_m ?? 0
+});
+
 export const impedanceOf = (
-  { winding, external }: LoopModel,
+  model: LoopModel,
   frequency: number,
-  temperature: number
+  { temperature, pavementConductivity }: Conditions,
+  added = 0
 ): LoopImpedance => {
+  const { winding, external } = model;
   const { wireRadius, pitch, columns, wireLength } = winding;
   const internal = internalImpedance(wireRadius, frequency, temperature);
   const proximity = new Map<number, number>();
   for (const { wires } of columns)
     if (!proximity.has(wires))
       proximity.set(wires, proximityResistance(wireRadius, pitch, wires, frequency, temperature));
+  const copper = dcResistanceOf(model, temperature);
+  const resistances = {
+    copper,
+    skin: internal.resistance * wireLength - copper,
+    proximity: columns.reduce((sum, { length, wires }) => sum + length * proximity.get(wires)!, 0),
+    pavement:
+      pavementConductivity === 0
+        ? 0
+        : pavementConductivity * frequency * frequency * groundLossCoefficient(model.roughFilaments),
+    added
+  };
   return {
     inductance: external + internal.inductance * wireLength,
-    resistance: columns.reduce(
-      (sum, { length, wires }) => sum + length * proximity.get(wires)!,
-      internal.resistance * wireLength
-    )
+    resistances,
+    resistance: Object.values(resistances).reduce((sum, value) => sum + value, 0)
   };
 };
 
 export const dcResistanceOf = ({ winding }: LoopModel, temperature: number): number =>
   dcResistancePerMetre(winding.wireRadius, temperature) * winding.wireLength;
 
-/** At the loop's own ends, F. */
-export const capacitanceOf = (model: LoopModel, loop: Loop, pavementPermittivity: number): number =>
-  windingCapacitance(
+/** At the loop's own ends. */
+export const leakageOf = (
+  model: LoopModel,
+  { slot, turns }: Loop,
+  frequency: number,
+  { pavementPermittivity, pavementConductivity }: Conditions
+): WindingLeakage =>
+  windingLeakage(
     {
       conductorRadius: model.wire.conductorDiameter / 2,
       insulatedRadius: model.wire.insulatedDiameter / 2,
       insulationPermittivity: model.wire.insulationPermittivity,
-      slotWidth: loop.slot.width,
-      slotDepth: loop.slot.depth,
-      fillPermittivity: loop.slot.relativePermittivity,
-      pavementPermittivity
+      slotWidth: slot.width,
+      slotDepth: slot.depth,
+      fillPermittivity: slot.relativePermittivity,
+      pavementPermittivity,
+      pavementConductivity
     },
     model.winding.wireLength,
-    loop.turns
+    turns,
+    frequency
   );
 
 /** From the road surface down to the top of the uppermost wire, metres; negative if the wires stand out of the slot. */

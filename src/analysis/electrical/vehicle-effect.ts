@@ -1,7 +1,8 @@
 /** What a vehicle that stands somewhere does to the loops of a circuit, and to its terminals. */
 import { dot } from '#physics/numeric/cholesky';
 import type { Body } from '#physics/vehicle/body';
-import { reducedFlux, type Placement } from '#physics/vehicle/flux';
+import { type Placement } from '#physics/field/filaments';
+import { reducedFlux } from '#physics/vehicle/flux';
 import type { SolvedCircuit } from './circuit-model';
 
 const changes = (

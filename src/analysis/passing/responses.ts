@@ -72,6 +72,8 @@ export const vehicleResponses = (
         worst: weakest.deltaLOverL,
         at: strongest.at,
         heading: strongest.heading,
+        worstAt: weakest.at,
+        worstHeading: weakest.heading,
         margin: threshold === null ? null : -weakest.deltaLOverL / threshold,
         wanted: circuit.detect.includes(vehicle.id)
       }

@@ -1,6 +1,7 @@
 /** A placed vehicle: what it changes in every loop alone and at every circuit's terminals. */
 import { dot } from '#physics/numeric/cholesky';
-import { reducedFlux, type Placement } from '#physics/vehicle/flux';
+import { type Placement } from '#physics/field/filaments';
+import { reducedFlux } from '#physics/vehicle/flux';
 import type { CatalogueVehicle } from '#plan/catalogue/vehicles';
 import { distance, rotate } from '#plan/geometry/points';
 import type { Probe, Site } from '#plan/schema';

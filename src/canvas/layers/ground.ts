@@ -2,6 +2,7 @@
 import { gridScene } from '../scenes/grid';
 import { laneLinesScene, surfaceScene } from '../scenes/lanes';
 import { marksScene } from '../scenes/marks';
+import { steelScene } from '../scenes/steel';
 import type { LayerDefinition } from './layer';
 
 export const ground: LayerDefinition = {
@@ -9,6 +10,7 @@ export const ground: LayerDefinition = {
   dependsOn: ({ site, state, theme }) => [
     site.lanes,
     site.marks,
+    site.steel,
     site.displayUnits,
     state.viewport,
     state.snap.showGrid,
@@ -17,6 +19,7 @@ export const ground: LayerDefinition = {
   draw: ({ site, state: { viewport, snap }, theme }) => [
     ...surfaceScene(site.lanes, viewport, theme),
     ...(snap.showGrid ? gridScene(viewport, site.displayUnits, theme) : []),
+    ...steelScene(site.steel, viewport, site.displayUnits, theme),
     ...laneLinesScene(site.lanes, viewport, theme),
     ...marksScene(site.marks, viewport, theme)
   ]

@@ -7,6 +7,7 @@ import { duplicate } from './duplicate';
 import { fitAll, fitSelection } from './fit';
 import { redo, undo } from './history';
 import { inserts } from './insert';
+import { insertSteel } from './insert-steel';
 import { keyText } from './key';
 import { nudges } from './nudge';
 import { rotateLeft, rotateRight } from './rotate';
@@ -33,6 +34,7 @@ export const commands: readonly Command[] = [
   splitCircuits,
   ...toolCommands,
   ...inserts,
+  insertSteel,
   zoomIn,
   zoomOut,
   fitAll,

@@ -10,6 +10,7 @@ const TOOLS: readonly (readonly [tool: ToolName, key: string, label: string])[] 
   ['polygon', 'P', 'Draw a free polygon'],
   ['lane', 'L', 'Draw a lane'],
   ['stop-line', 'S', 'Draw a stop line'],
+  ['steel', 'B', 'Draw steel in the pavement'],
   ['vehicle', 'A', 'Place a vehicle'],
   ['measure', 'M', 'Measure']
 ];

@@ -7,6 +7,7 @@ import { measureTool } from './measure';
 import { panTool } from './pan';
 import { polygonTool } from './polygon';
 import { idle } from './select/idle';
+import { steelTool } from './steel';
 import { stopLineTool } from './stop-line';
 import type { ToolState } from './tool';
 import { vehicleTool } from './vehicle';
@@ -21,6 +22,7 @@ export const tools: Readonly<Record<ToolName, ToolState>> = {
   polygon: polygonTool,
   lane: laneTool,
   'stop-line': stopLineTool,
+  steel: steelTool,
   vehicle: vehicleTool,
   measure: measureTool
 };

@@ -14,6 +14,7 @@ export const details = {
   'details.giveCircuit': 'Give it a circuit',
 
   'field.mixed': 'mixed',
+  'field.usual': '{value}, usual',
   'field.outOfRange': 'it must be from {least} to {most}',
   'field.refusedKept': '“{text}” was not taken: {reason}',
   'field.shapeProblem': 'found {found}, expected {expected}',
@@ -25,6 +26,7 @@ export const details = {
   'loop.slotDepth': 'Slot depth',
   'loop.slotWidth': 'Slot width',
   'loop.tail': 'Tail length',
+  'loop.added': 'Added resistance',
 
   'shape.width': 'Width',
   'shape.length': 'Length',

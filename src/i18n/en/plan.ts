@@ -10,6 +10,7 @@ export const plan = {
   'tool.polygon': 'Polygon',
   'tool.lane': 'Lane',
   'tool.stop-line': 'Stop line',
+  'tool.steel': 'Steel',
   'tool.vehicle': 'Vehicle',
   'tool.measure': 'Measure',
   'tool.select.tip': 'Select, move, turn and resize',
@@ -21,6 +22,8 @@ export const plan = {
   'tool.polygon.tip': 'Draw a loop of any outline, point by point',
   'tool.lane.tip': 'Draw a lane along its middle, in the direction of travel',
   'tool.stop-line.tip': 'Draw a stop line across a lane',
+  'tool.steel.tip':
+    'Draw a mat of bars or a plate in the pavement: drag a rectangle, or click the corners of its outline',
   'tool.vehicle.tip': 'Place a vehicle and watch every circuit answer',
   'tool.measure.tip': 'Measure a distance',
 

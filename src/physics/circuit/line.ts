@@ -11,7 +11,6 @@ import {
   hyperbolicSine,
   multiply,
   ONE,
-  scale,
   squareRoot,
   ZERO,
   type Complex
@@ -77,8 +76,8 @@ export const twistedPair = (
   };
 };
 
-/** Ohms of a shunt capacitance as a chain element. */
-export const shuntCapacitance = (farads: number, frequency: number): Chain => ({
+/** A capacitance, F, with a conductance, S, across the wires, as a chain element. */
+export const shuntCapacitance = (farads: number, frequency: number, conductance = 0): Chain => ({
   ...THROUGH,
-  c: scale(complex(0, 1), 2 * Math.PI * frequency * farads)
+  c: complex(conductance, 2 * Math.PI * frequency * farads)
 });

@@ -7,7 +7,7 @@
  * of winding (incidence matrix S of ±1), and strings in parallel; the lead-in follows. Exact for a linear network; no
  * short cuts such as 4L or L/4. What is left out: currents that flow between circuits of different channels.
  */
-import { add, complex, divide, multiply, ONE, scale, ZERO, type Complex } from '../numeric/complex';
+import { add, complex, divide, multiply, ONE, ZERO, type Complex } from '../numeric/complex';
 import { matrixOf, product, solve, type ComplexMatrix } from '../numeric/complex-matrix';
 import { inputImpedance, type Chain } from './line';
 
@@ -29,7 +29,39 @@ export interface NetworkSolution {
   readonly impedance: Complex;
   /** Current in each loop, in its winding sense as drawn, per ampere into the terminals. */
   readonly currents: readonly Complex[];
+  /** Where the terminal resistance comes from, Ω: power over the square of the terminal current. */
+  readonly losses: {
+    /** Of all bare loops together. */
+    readonly loops: number;
+    /** Of each branch's chains, in their order. */
+    readonly branches: readonly (readonly number[])[];
+    /** Of each element of the lead-in. */
+    readonly leadIn: readonly number[];
+  };
 }
+
+/** Voltage and current at one end of a chain element. */
+interface Port {
+  readonly voltage: Complex;
+  readonly current: Complex;
+}
+
+const powerAt = ({ voltage, current }: Port): number => voltage.re * current.re + voltage.im * current.im;
+
+/** From the far end through each element: what each takes, and the near end. */
+const walk = (chains: readonly Chain[], far: Port): { readonly losses: number[]; readonly near: Port } => {
+  let port = far;
+  const losses = chains.map(({ a, b, c, d }) => {
+    const near = {
+      voltage: add(multiply(a, port.voltage), multiply(b, port.current)),
+      current: add(multiply(c, port.voltage), multiply(d, port.current))
+    };
+    const loss = powerAt(near) - powerAt(port);
+    port = near;
+    return loss;
+  });
+  return { losses, near: port };
+};
 
 /** Several chain elements as one; the first is nearest to the load. */
 const cascade = (chains: readonly Chain[]): Chain =>
@@ -80,7 +112,20 @@ export const solveNetwork = (loops: ComplexMatrix, network: Network): NetworkSol
       row.reduce((sum, value, s) => add(sum, multiply(value, divide(shares[s]!, total))), ZERO)
     )
   );
-  return { impedance: inputImpedance(leadIn, atBox), currents };
+  const ports = loops.map((row, i) => ({
+    voltage: row.reduce((sum, value, j) => add(sum, multiply(value, currents[j]!)), ZERO),
+    current: currents[i]!
+  }));
+  const boxPort = { voltage: multiply(delivered, atBox), current: delivered };
+  return {
+    impedance: inputImpedance(leadIn, atBox),
+    currents,
+    losses: {
+      loops: ports.reduce((sum, port) => sum + powerAt(port), 0),
+      branches: branches.map((branch, i) => walk(branch.chains, ports[i]!).losses),
+      leadIn: walk(network.leadIn, boxPort).losses
+    }
+  };
 };
 
 /** Apparent inductance, series resistance and quality factor of an impedance at `frequency`. */
@@ -93,15 +138,14 @@ export const terminalFigures = (
   q: impedance.im / impedance.re
 });
 
-/** diag(R) + jω·L, Ω: `inductance` in henries, row by row. */
+/** diag(R) + jω·L, Ω: `inductance` in henries, row by row; a loss in it has a negative imaginary part. */
 export const loopImpedances = (
   resistance: readonly number[],
-  inductance: readonly (readonly number[])[],
+  inductance: readonly (readonly (number | Complex)[])[],
   frequency: number
 ): Complex[][] =>
-  matrixOf(resistance.length, resistance.length, (i, j) =>
-    add(
-      scale(complex(0, 1), 2 * Math.PI * frequency * inductance[i]![j]!),
-      complex(i === j ? resistance[i]! : 0)
-    )
-  );
+  matrixOf(resistance.length, resistance.length, (i, j) => {
+    const value = inductance[i]![j]!;
+    const henries = typeof value === 'number' ? complex(value) : value;
+    return add(multiply(complex(0, 2 * Math.PI * frequency), henries), complex(i === j ? resistance[i]! : 0));
+  });

@@ -56,3 +56,13 @@ export const forwardSubstitute = (factor: CholeskyFactor, b: Float64Array): Floa
 };
 
 export const dot = (a: Float64Array, b: Float64Array): number => dotOf(a, 0, b, 0, a.length);
+
+/** Solves Lᵀ·x = y in place. */
+export const backSubstituteInPlace = ({ size, lower }: CholeskyFactor, values: Float64Array): void => {
+  for (let i = size - 1; i >= 0; i--) {
+    const row = (i * (i + 1)) / 2;
+    const value = values[i]! / lower[row + i]!;
+    values[i] = value;
+    for (let k = 0; k < i; k++) values[k]! -= value * lower[row + k]!;
+  }
+};

@@ -1,202 +1,75 @@
 /**
- * Flux per ampere of a loop through every unknown of a vehicle that stands over it.
- *
- * Plates: ∬ ψ·Bz with the field of finite straight wires (Biot–Savart, closed form). Rings: ∮ A·dl. A column of wires
- * counts at its mean height: they lie within millimetres of one another, the vehicle is decimetres away. A round loop is
- * a polygon of equal area with SIDES sides here: its moments agree up to order SIDES, and what differs dies away over
- * height h as e^(−SIDES·h/r).
+ * Flux per ampere of a loop through every unknown of a vehicle that stands over it: of plates ∬ ψ·Bz, of rings ∮ A·dl.
+ * The sources are the loop's own wires, and the currents that it drives in steel below it.
  */
 import { MU0 } from '../constants';
-import { meanHeight, type Run, type Winding } from '../inductance/winding';
+import { dipoleField, dipolePotentialAlong, dipolesInFrame, type Dipoles } from '../field/dipoles';
+import { inFrame, potentialAlong, verticalField, type Filaments, type Placement } from '../field/filaments';
+import { FIELD, FIELD_AHEAD, room } from '../field/room';
 import type { Body } from './body';
+import type { PlateMesh } from './plate-mesh';
 import { reduceBlocks } from './symmetry';
 
-/** Where a vehicle stands: its origin on the plan, and the direction of its nose in degrees, 90 = along +y. */
-export interface Placement {
-  readonly x: number;
-  readonly y: number;
-  readonly heading: number;
-}
-
-/** Straight wires in the plan: x, y, ux, uy, length, height, number of wires, one after the other. */
-export type Filaments = Float64Array;
-const STRIDE = 7;
-const SIDES = 24;
-/** Enough to find where a response is strongest. */
-export const FEW_SIDES = 10;
-
-const polygonOf = (run: Extract<Run, { kind: 'round' }>, sides: number): number[] => {
-  const step = (2 * Math.PI) / sides;
-  const radius = run.radius * Math.sqrt(step / Math.sin(step));
-  const length = 2 * radius * Math.sin(step / 2);
-  return Array.from({ length: sides }, (_, k) => {
-    const direction = step * (k + 0.5) + Math.PI / 2;
-    return [
-      run.x + radius * Math.cos(step * k),
-      run.y + radius * Math.sin(step * k),
-      Math.cos(direction),
-      Math.sin(direction),
-      length,
-      meanHeight(run),
-      run.heights.length
-    ];
-  }).flat();
-};
-
-export const filamentsOf = (winding: Winding, sides = SIDES): Filaments =>
-  Float64Array.from(
-    winding.runs.flatMap((run) =>
-      run.kind === 'round'
-        ? polygonOf(run, sides)
-        : [run.x, run.y, run.ux, run.uy, run.length, meanHeight(run), run.heights.length]
-    )
-  );
-
-/**
- * Working memory that is used again at every call: hundreds of calls a frame would otherwise leave thousands of small
- * arrays to the garbage collector. Longer than asked for, contents left over; nothing of it is handed out.
- */
-const rooms: Float64Array[] = [];
-const FRAME = 0;
-const FIELD = 1;
-const FROM_END = 2;
-const room = (which: number, length: number): Float64Array => {
-  const known = rooms[which];
-  if (known && known.length >= length) return known;
-  return (rooms[which] = new Float64Array(2 * length));
-};
-
-/** The filaments as seen from the vehicle: its frame has x to the right and y ahead. */
-const inVehicleFrame = (filaments: Filaments, { x, y, heading }: Placement): Filaments => {
-  const turn = ((heading - 90) * Math.PI) / 180;
-  const cosine = Math.cos(turn);
-  const sine = Math.sin(turn);
-  const turned = room(FRAME, filaments.length);
-  turned.set(filaments);
-  for (let at = 0; at < filaments.length; at += STRIDE) {
-    const px = filaments[at]! - x;
-    const py = filaments[at + 1]! - y;
-    const ux = filaments[at + 2]!;
-    const uy = filaments[at + 3]!;
-    turned[at] = px * cosine + py * sine;
-    turned[at + 1] = py * cosine - px * sine;
-    turned[at + 2] = ux * cosine + uy * sine;
-    turned[at + 3] = uy * cosine - ux * sine;
-  }
-  return turned;
-};
-
-/** The wire at `at` starts where the one before it ends, at the same height. */
-const followsOn = (filaments: Filaments, at: number): boolean => {
-  const before = at - STRIDE;
-  const length = filaments[before + 4]!;
-  return (
-    filaments[before + 5] === filaments[at + 5] &&
-    Math.abs(filaments[before]! + filaments[before + 2]! * length - filaments[at]!) < 1e-9 &&
-    Math.abs(filaments[before + 1]! + filaments[before + 3]! * length - filaments[at + 1]!) < 1e-9
-  );
-};
-
-/**
- * Bz over µ0/4π, per ampere, at many points of one height. Wires outside, points inside: this is the loop in which a
- * dragged vehicle spends its time, and it keeps one wire's constants at hand.
- */
-const verticalField = (
-  filaments: Filaments,
-  end: number,
-  xs: Float64Array,
-  ys: Float64Array,
-  z: number,
-  field: Float64Array
-): void => {
-  // distance of each point from the end of the wire before, which most often is the start of the next
-  const fromEnd = room(FROM_END, xs.length);
-  field.fill(0, 0, xs.length);
-  for (let at = 0; at < end; at += STRIDE) {
-    const x = filaments[at]!;
-    const y = filaments[at + 1]!;
-    const ux = filaments[at + 2]!;
-    const uy = filaments[at + 3]!;
-    const length = filaments[at + 4]!;
-    const height = z - filaments[at + 5]!;
-    const wires = filaments[at + 6]!;
-    const heightSquare = height * height;
-    const continues = at > 0 && followsOn(filaments, at);
-    for (let k = 0; k < xs.length; k++) {
-      const px = xs[k]! - x;
-      const py = ys[k]! - y;
-      const along = px * ux + py * uy;
-      const beside = ux * py - uy * px;
-      const rest = length - along;
-      const square = beside * beside + heightSquare;
-      const near = continues ? fromEnd[k]! : Math.sqrt(along * along + square);
-      const far = Math.sqrt(rest * rest + square);
-      fromEnd[k] = far;
-      // (along/near + rest/far)/square with one division
-      field[k]! += (wires * beside * (along * far + rest * near)) / (near * far * square);
-    }
+/** ∬ ψ·Bz of every unknown of a plate, added from `first` on; `field` is Bz over µ0/4π at the plate's points. */
+const gather = (plate: PlateMesh, field: Float64Array, flux: Float64Array, first: number): void => {
+  const { pointIndex, pointWeight } = plate;
+  for (let k = 0; k < pointIndex.length; k++) {
+    const index = pointIndex[k]!;
+    if (index >= 0) flux[first + index]! += (MU0 / (4 * Math.PI)) * pointWeight[k]! * field[k >> 2]!;
   }
 };
 
-/** A·d over µ0/4π, per ampere, for a step (dx, dy) at (x, y, z): horizontal wires have no vertical potential. */
-const potentialAlong = (
-  filaments: Filaments,
-  end: number,
-  x: number,
-  y: number,
-  z: number,
-  dx: number,
-  dy: number
-): number => {
-  let sum = 0;
-  for (let at = 0; at < end; at += STRIDE) {
-    const px = x - filaments[at]!;
-    const py = y - filaments[at + 1]!;
-    const ux = filaments[at + 2]!;
-    const uy = filaments[at + 3]!;
-    const dz = z - filaments[at + 5]!;
-    const along = px * ux + py * uy;
-    const beside = ux * py - uy * px;
-    const square = beside * beside + dz * dz;
-    const rest = filaments[at + 4]! - along;
-    // asinh(a/w) + asinh(b/w) as one logarithm, with the smaller addend of each root kept from cancelling
-    const near = Math.abs(along) + Math.sqrt(along * along + square);
-    const far = Math.abs(rest) + Math.sqrt(rest * rest + square);
-    const potential = Math.log((along >= 0 ? near : square / near) * (rest >= 0 ? far / square : 1 / far));
-    sum += filaments[at + 6]! * potential * (ux * dx + uy * dy);
-  }
-  return sum;
+/** φ of one plate, whose frame the wires are given in. */
+export const plateFlux = (plate: PlateMesh, local: Filaments, end: number): Float64Array => {
+  const flux = new Float64Array(plate.unknowns);
+  const field = room(FIELD, plate.pointX.length);
+  verticalField(local, end, plate.pointX, plate.pointY, plate.plate.height, field);
+  gather(plate, field, flux, 0);
+  return flux;
 };
 
-/** φ, webers per ampere, in the order of the body's unknowns. */
+/** φ, webers per ampere in the wires, in the order of the body's unknowns. */
 export const fluxThrough = (body: Body, filaments: Filaments, placement: Placement): Float64Array => {
-  const local = inVehicleFrame(filaments, placement);
+  const local = inFrame(filaments, placement);
   const flux = new Float64Array(body.size);
   let first = 0;
-  for (const { plate, pointX, pointY, pointIndex, pointWeight, unknowns } of body.plates) {
-    const field = room(FIELD, pointX.length);
-    verticalField(local, filaments.length, pointX, pointY, plate.height, field);
-    for (let k = 0; k < pointIndex.length; k++) {
-      const index = pointIndex[k]!;
-      if (index >= 0) flux[first + index]! += (MU0 / (4 * Math.PI)) * pointWeight[k]! * field[k >> 2]!;
-    }
-    first += unknowns;
+  for (const plate of body.plates) {
+    const field = room(FIELD, plate.pointX.length);
+    verticalField(local, filaments.length, plate.pointX, plate.pointY, plate.plate.height, field);
+    gather(plate, field, flux, first);
+    first += plate.unknowns;
   }
-  body.rings.forEach((ring, i) => {
+  body.rings.forEach(({ x, y, z, dx, dy }, i) => {
     let sum = 0;
-    for (let k = 0; k < ring.x.length; k++)
-      sum += potentialAlong(
-        local,
-        filaments.length,
-        ring.x[k]!,
-        ring.y[k]!,
-        ring.z[k]!,
-        ring.dx[k]!,
-        ring.dy[k]!
-      );
+    for (let k = 0; k < x.length; k++)
+      sum += potentialAlong(local, filaments.length, x[k]!, y[k]!, z[k]!, dx[k]!, dy[k]!);
     flux[first + i] = (MU0 / (4 * Math.PI)) * sum;
   });
   return flux;
+};
+
+/** The same of dipoles: in phase, and a quarter period ahead. */
+export const dipoleFluxThrough = (
+  body: Body,
+  dipoles: Dipoles,
+  placement: Placement
+): readonly [Float64Array, Float64Array] => {
+  const local = dipolesInFrame(dipoles, placement);
+  const fluxes = [new Float64Array(body.size), new Float64Array(body.size)] as const;
+  let first = 0;
+  for (const plate of body.plates) {
+    const fields = [room(FIELD, plate.pointX.length), room(FIELD_AHEAD, plate.pointX.length)] as const;
+    dipoleField(local, plate.pointX, plate.pointY, plate.plate.height, ...fields);
+    fields.forEach((field, phase) => gather(plate, field, fluxes[phase]!, first));
+    first += plate.unknowns;
+  }
+  body.rings.forEach(({ x, y, z, dx, dy }, i) => {
+    for (let k = 0; k < x.length; k++)
+      dipolePotentialAlong(local, x[k]!, y[k]!, z[k]!, dx[k]!, dy[k]!).forEach((value, phase) => {
+        fluxes[phase]![first + i]! += (MU0 / (4 * Math.PI)) * value;
+      });
+  });
+  return fluxes;
 };
 
 /** y = L⁻¹φ; ΔL of two loops is minus the dot product of theirs (henries). */

@@ -27,8 +27,16 @@ const SHORT_CELL = 0.15;
 /** The same for a quick mesh, which only has to find where a response is strongest. */
 const QUICK_SHORT_CELL = 1;
 
-/** `step` is the largest cell's side in metres; see `gradedNodes` for the fineness. */
-export const meshPlate = (plate: PlatePart, step: number, fineness: number): PlateMesh => {
+/**
+ * `step` is the largest cell's side in metres; see `gradedNodes` for the fineness. `clearance` is how near a wire may come,
+ * metres: of a vehicle its height above the road.
+ */
+export const meshPlate = (
+  plate: PlatePart,
+  step: number,
+  fineness: number,
+  clearance = plate.height
+): PlateMesh => {
   const across = gradedNodes(plate.width, step, fineness);
   const along = gradedNodes(plate.length, step, fineness);
   const xs = across.map((x) => x + plate.x);
@@ -39,8 +47,8 @@ export const meshPlate = (plate: PlatePart, step: number, fineness: number): Pla
     for (let q = 1; q < ys.length - 1; q++) index[p * ys.length + q] = unknowns++;
 
   const shortCell = fineness < 0.5 ? QUICK_SHORT_CELL : SHORT_CELL;
-  const pointsAcross = axisRule(xs, shortCell * plate.height);
-  const pointsAlong = axisRule(ys, shortCell * plate.height);
+  const pointsAcross = axisRule(xs, shortCell * clearance);
+  const pointsAlong = axisRule(ys, shortCell * clearance);
   const count = pointsAcross.length * pointsAlong.length;
   const pointX = new Float64Array(count);
   const pointY = new Float64Array(count);

@@ -1,5 +1,5 @@
 /**
- * Impedance per metre of a round copper wire.
+ * Impedance per metre of a round wire, most often of copper.
  *
  * Skin effect: Z' = (ρ/πa²)·(ka/2)·J0(ka)/J1(ka), k = (1−j)/δ, δ = √(2ρ/ωµ0) — the exact solution for a straight round
  * wire far from others (Ramo, Whinnery & Van Duzer, *Fields and Waves*; tabulated in NBS Circular 74). Time factor e^{+jωt}.
@@ -22,8 +22,9 @@ export const copperResistivity = (temperature: number): number =>
 export const dcResistancePerMetre = (a: number, temperature: number): number =>
   copperResistivity(temperature) / (Math.PI * a * a);
 
-const argument = (a: number, frequency: number, temperature: number): Complex => {
-  const skinDepth = Math.sqrt(copperResistivity(temperature) / (Math.PI * frequency * MU0));
+/** ka of a wire of radius `a`, metres; resistivity in Ω·m. */
+const argument = (a: number, frequency: number, resistivity: number, relativePermeability = 1): Complex => {
+  const skinDepth = Math.sqrt(resistivity / (Math.PI * frequency * MU0 * relativePermeability));
   return complex(a / skinDepth, -a / skinDepth);
 };
 
@@ -34,17 +35,26 @@ export interface InternalImpedance {
   readonly inductance: number;
 }
 
-/** Skin effect alone, at `frequency` hertz > 0. */
-export const internalImpedance = (a: number, frequency: number, temperature: number): InternalImpedance => {
-  const ka = argument(a, frequency, temperature);
+/** Skin effect alone, at `frequency` hertz > 0, of a wire of any metal; resistivity in Ω·m. */
+export const roundConductorImpedance = (
+  a: number,
+  frequency: number,
+  resistivity: number,
+  relativePermeability: number
+): InternalImpedance => {
+  const ka = argument(a, frequency, resistivity, relativePermeability);
   const ratio = multiply(scale(ka, 0.5), divide(complex(1), besselRatio(1, ka)));
-  const dc = dcResistancePerMetre(a, temperature);
+  const dc = resistivity / (Math.PI * a * a);
   return { resistance: dc * ratio.re, inductance: (dc * ratio.im) / (2 * Math.PI * frequency) };
 };
 
+/** Of copper. */
+export const internalImpedance = (a: number, frequency: number, temperature: number): InternalImpedance =>
+  roundConductorImpedance(a, frequency, copperResistivity(temperature), 1);
+
 /** Loss in W/m of a wire in a uniform transverse field of peak value 1 A/m. */
 export const transverseFieldLoss = (a: number, frequency: number, temperature: number): number => {
-  const ka = argument(a, frequency, temperature);
+  const ka = argument(a, frequency, copperResistivity(temperature));
   const ratio = multiply(besselRatio(2, ka), besselRatio(1, ka));
   return 2 * Math.PI * frequency * MU0 * Math.PI * a * a * Math.abs(ratio.im);
 };

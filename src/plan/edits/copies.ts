@@ -13,6 +13,7 @@ export function extractThings(site: Site, things: readonly Thing[]): Site {
   const loops = idsOf(things, 'loop');
   const lanes = idsOf(things, 'lane');
   const marks = idsOf(things, 'mark');
+  const steel = idsOf(things, 'steel');
   const probes = idsOf(things, 'probe');
   const circuits = site.circuits
     .map((circuit) => ({
@@ -30,7 +31,7 @@ export function extractThings(site: Site, things: readonly Thing[]): Site {
     probes: site.probes.filter((_, index) => probes.has(String(index))),
     circuits,
     readings: [],
-    steel: []
+    steel: site.steel.filter(({ id }) => steel.has(id))
   };
 }
 
@@ -41,7 +42,7 @@ export interface Inserted {
 }
 
 const hasRoom = (site: Site, from: Site): boolean =>
-  (['loops', 'lanes', 'marks', 'probes', 'circuits'] as const).every(
+  (['loops', 'lanes', 'marks', 'steel', 'probes', 'circuits'] as const).every(
     (key) => site[key].length + from[key].length <= COUNTS[key]
   );
 
@@ -94,6 +95,11 @@ export function insertCopies(site: Site, from: Site, by: Point): Inserted {
     const id = freeId(next.marks, 'm');
     things.push({ kind: 'mark', id });
     next = { ...next, marks: [...next.marks, { ...mark, id }] };
+  }
+  for (const steel of from.steel) {
+    const id = freeId(next.steel, 's');
+    things.push({ kind: 'steel', id });
+    next = { ...next, steel: [...next.steel, { ...steel, id }] };
   }
   for (const probe of from.probes) {
     if (!vehicleOf(probe.vehicle, site)) continue;

@@ -15,6 +15,8 @@ export * from './probes';
 export * from './remove';
 export * from './rename';
 export * from './site-fields';
+export * from './steel';
+export { steelBox, type SteelBox } from './steel-box';
 export type { Thing } from './thing';
 export * from './transform';
 export * from './units';

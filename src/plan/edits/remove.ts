@@ -49,9 +49,15 @@ export function removeThings(site: Site, things: readonly Thing[]): Site {
     'marks',
     kept(withoutLanes.marks, ({ id }) => !marks.has(id))
   );
-  return withList(
+  const steel = idsOf(things, 'steel');
+  const withoutSteel = withList(
     withoutMarks,
+    'steel',
+    kept(withoutMarks.steel, ({ id }) => !steel.has(id))
+  );
+  return withList(
+    withoutSteel,
     'probes',
-    kept(withoutMarks.probes, (_, index) => !probes.has(String(index)))
+    kept(withoutSteel.probes, (_, index) => !probes.has(String(index)))
   );
 }

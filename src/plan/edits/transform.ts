@@ -5,6 +5,7 @@ import { moveShape, rotateShape } from '../shapes/index';
 import { clampShift, isInBounds } from './limits';
 import { mapped, withList } from './list';
 import { isSoundLoop } from './loops';
+import { isSoundSteel } from './steel';
 import { idsOf, type Thing } from './thing';
 import { tidyAngle, tidyPoint, tidyShape } from './tidy';
 
@@ -16,11 +17,13 @@ function anchorsOf(site: Site, things: readonly Thing[]): Point[] {
   const loops = idsOf(things, 'loop');
   const lanes = idsOf(things, 'lane');
   const marks = idsOf(things, 'mark');
+  const steel = idsOf(things, 'steel');
   const probes = idsOf(things, 'probe');
   return [
     ...site.loops.filter(({ id }) => loops.has(id)).flatMap(({ shape }) => pointsOfShape(shape)),
     ...site.lanes.filter(({ id }) => lanes.has(id)).flatMap(({ centreline }) => centreline),
     ...site.marks.filter(({ id }) => marks.has(id)).flatMap(({ points }) => points),
+    ...site.steel.filter(({ id }) => steel.has(id)).flatMap(({ outline }) => outline),
     ...site.probes.filter((_, index) => probes.has(String(index))).map(({ at }) => at)
   ];
 }
@@ -35,6 +38,7 @@ function changed(site: Site, things: readonly Thing[], change: Change): Site {
   const loopIds = idsOf(things, 'loop');
   const laneIds = idsOf(things, 'lane');
   const markIds = idsOf(things, 'mark');
+  const steelIds = idsOf(things, 'steel');
   const probeIds = idsOf(things, 'probe');
   const point = (at: Point): Point => tidyPoint(change.point(at));
   const loops = mapped(site.loops, (loop) =>
@@ -46,19 +50,24 @@ function changed(site: Site, things: readonly Thing[], change: Change): Site {
   const marks = mapped(site.marks, (mark) =>
     markIds.has(mark.id) ? { ...mark, points: mark.points.map(point) } : mark
   );
+  const steel = mapped(site.steel, (each) =>
+    steelIds.has(each.id) ? { ...each, outline: each.outline.map(point) } : each
+  );
   const probes = mapped(site.probes, (probe, index) =>
     probeIds.has(String(index))
       ? { ...probe, at: point(probe.at), heading: tidyAngle(change.heading(probe.heading)) }
       : probe
   );
-  const next = { ...site, loops, lanes, marks, probes };
+  const next = { ...site, loops, lanes, marks, steel, probes };
   // Rounding can close a gap that was open by less than it: then the step is not taken.
-  const sound = loops.every((loop, index) => loop === site.loops[index] || isSoundLoop(next, loop));
+  const sound =
+    loops.every((loop, index) => loop === site.loops[index] || isSoundLoop(next, loop)) &&
+    steel.every((each, index) => each === site.steel[index] || isSoundSteel(each));
   return sound && isInBounds(anchorsOf(next, things)) ? shared(site, next) : site;
 }
 
 const shared = (site: Site, next: Site): Site =>
-  (['loops', 'lanes', 'marks', 'probes'] as const).reduce<Site>(
+  (['loops', 'lanes', 'marks', 'steel', 'probes'] as const).reduce<Site>(
     (result, key) => withList(result, key, next[key]),
     site
   );

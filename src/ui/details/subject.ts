@@ -1,12 +1,13 @@
 /** What the details panel is about, from what is selected. */
 import type { Ref } from '#editor/types';
-import type { Circuit, Lane, Loop, Mark, Probe, Site } from '#plan/schema';
+import type { Circuit, Lane, Loop, Mark, Probe, Site, Steel } from '#plan/schema';
 
 export type Subject =
   | { readonly kind: 'site' }
   | { readonly kind: 'loops'; readonly loops: readonly Loop[] }
   | { readonly kind: 'lane'; readonly lane: Lane }
   | { readonly kind: 'mark'; readonly mark: Mark }
+  | { readonly kind: 'steel'; readonly steel: Steel }
   | { readonly kind: 'vehicle'; readonly index: number; readonly probe: Probe }
   | { readonly kind: 'several'; readonly count: number };
 
@@ -27,6 +28,8 @@ function subjectOfOne(site: Site, { kind, id }: Ref): Subject | null {
   if (lane) return { kind: 'lane', lane };
   const mark = kind === 'mark' ? site.marks.find((each) => each.id === id) : undefined;
   if (mark) return { kind: 'mark', mark };
+  const steel = kind === 'steel' ? site.steel.find((each) => each.id === id) : undefined;
+  if (steel) return { kind: 'steel', steel };
   const index = Number(id);
   const probe = kind === 'probe' ? site.probes[index] : undefined;
   return probe ? { kind: 'vehicle', index, probe } : null;
@@ -52,6 +55,7 @@ export function refsOf(site: Site, ids: readonly string[]): readonly Ref[] {
     if (circuit) return loopsOf(circuit).map((loop) => ({ kind: 'loop', id: loop }));
     if (site.loops.some((loop) => loop.id === id)) return [{ kind: 'loop', id }];
     if (site.lanes.some((lane) => lane.id === id)) return [{ kind: 'lane', id }];
+    if (site.steel.some((steel) => steel.id === id)) return [{ kind: 'steel', id }];
     return site.marks.some((mark) => mark.id === id) ? [{ kind: 'mark', id }] : [];
   });
   return refs.filter(

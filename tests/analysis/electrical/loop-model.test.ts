@@ -7,6 +7,7 @@ import {
   modelLoop,
   type LoopModel
 } from '#analysis/electrical/loop-model';
+import { wireOf } from '#plan/catalogue/wires';
 import type { Loop } from '#plan/schema';
 import { referenceOf, relativeError } from '../../physics/support/reference';
 
@@ -21,8 +22,9 @@ interface LoopCase {
 }
 
 const { cases, tolerance, generator } = referenceOf<LoopCase>('loops');
+const NO_WIRES = { wires: [] };
 const modelled = (loop: Loop): LoopModel => {
-  const model = modelLoop(loop, 1);
+  const model = modelLoop(loop, wireOf(loop.wire, NO_WIRES), 1);
   if (!model) throw new Error(`${loop.id} cannot be wound`);
   return model;
 };
@@ -46,7 +48,7 @@ describe(`a loop with its copper (${generator})`, () => {
 
 describe('a loop that cannot be wound', () => {
   it('has no model: an unknown wire, an impossible shape', () => {
-    expect(modelLoop({ ...square, wire: 'awg13' }, 1)).toBeNull();
+    expect(modelLoop(square, wireOf('awg13', NO_WIRES), 1)).toBeNull();
     const shape = {
       kind: 'rectangle',
       centre: [0, 0],
@@ -55,7 +57,7 @@ describe('a loop that cannot be wound', () => {
       rotation: 0,
       cornerCut: 0.6
     } as const;
-    expect(modelLoop({ ...square, shape }, 1)).toBeNull();
+    expect(modelLoop({ ...square, shape }, wireOf(square.wire, NO_WIRES), 1)).toBeNull();
   });
 });
 

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import {
-  groundCapacitancePerMetre,
+  groundLeakagePerMetre,
   pairCapacitancePerMetre,
   resonance,
-  windingCapacitance,
+  windingLeakage,
+  type WindingLeakage,
   type SlotDielectric
 } from '#physics/circuit/slot-capacitance';
 import { relativeError } from '../support/reference';
@@ -16,8 +17,10 @@ const SLOT: SlotDielectric = {
   slotWidth: 0.008,
   slotDepth: 0.05,
   fillPermittivity: 4,
-  pavementPermittivity: 5
+  pavementPermittivity: 5,
+  pavementConductivity: 0
 };
+const total = ({ turns, ground }: WindingLeakage): number => turns + ground.capacitance;
 
 describe('capacitance between two wires', () => {
   it("is C' = πε0εr/acosh(D/d): 12.1 pF/m in air at D = 10 d (two-wire line formula)", () => {
@@ -36,7 +39,7 @@ describe('capacitance of a wire to the ground', () => {
   it('in one and the same material is that of a coaxial line out to the depth of the slot', () => {
     const even = { ...SLOT, insulationPermittivity: 3, fillPermittivity: 3, pavementPermittivity: 3 };
     const wanted = (2 * Math.PI * EPSILON0 * 3) / Math.log(0.05 / 0.000814);
-    expect(relativeError(groundCapacitancePerMetre(even), wanted)).toBeLessThan(1e-12);
+    expect(relativeError(groundLeakagePerMetre(even, 5e4).capacitance, wanted)).toBeLessThan(1e-12);
   });
 
   it('is the layers in series: insulation, fill out to the wall, pavement', () => {
@@ -49,13 +52,13 @@ describe('capacitance of a wire to the ground', () => {
       (sum, [ratio, permittivity]) => sum + Math.log(ratio) / (2 * Math.PI * EPSILON0 * permittivity),
       0
     );
-    expect(relativeError(groundCapacitancePerMetre(SLOT), 1 / elastance)).toBeLessThan(1e-12);
+    expect(relativeError(groundLeakagePerMetre(SLOT, 5e4).capacitance, 1 / elastance)).toBeLessThan(1e-12);
   });
 
   it('grows with every permittivity', () => {
-    const before = groundCapacitancePerMetre(SLOT);
+    const before = groundLeakagePerMetre(SLOT, 5e4).capacitance;
     for (const key of ['insulationPermittivity', 'fillPermittivity', 'pavementPermittivity'] as const)
-      expect(groundCapacitancePerMetre({ ...SLOT, [key]: 2 * SLOT[key] })).toBeGreaterThan(before);
+      expect(groundLeakagePerMetre({ ...SLOT, [key]: 2 * SLOT[key] }, 5e4).capacitance).toBeGreaterThan(before);
   });
 
   it('stays a positive number when the wire fills the slot or stands out of it', () => {
@@ -63,24 +66,24 @@ describe('capacitance of a wire to the ground', () => {
       { ...SLOT, slotWidth: 0.003 },
       { ...SLOT, slotDepth: 0.001 }
     ]) {
-      expect(groundCapacitancePerMetre(odd)).toBeGreaterThan(0);
-      expect(groundCapacitancePerMetre(odd)).toBeLessThan(1e-8);
+      expect(groundLeakagePerMetre(odd, 5e4).capacitance).toBeGreaterThan(0);
+      expect(groundLeakagePerMetre(odd, 5e4).capacitance).toBeLessThan(1e-8);
     }
   });
 });
 
 describe('capacitance at the ends of a winding', () => {
   it('of one turn is a third of that to the ground: the voltage falls linearly along it', () => {
-    const wanted = (groundCapacitancePerMetre(SLOT) * 7.2) / 3;
-    expect(relativeError(windingCapacitance(SLOT, 7.2, 1), wanted)).toBeLessThan(1e-12);
+    const wanted = (groundLeakagePerMetre(SLOT, 5e4).capacitance * 7.2) / 3;
+    expect(relativeError(total(windingLeakage(SLOT, 7.2, 1, 5e4)), wanted)).toBeLessThan(1e-12);
   });
 
   it("adds C'·P·(N−1)/N² between the turns, P the length of one", () => {
     for (const turns of [2, 3, 6]) {
       const between = pairCapacitancePerMetre(0.0038, 0.001628, 2.3);
       const wanted =
-        (between * 7.2 * (turns - 1)) / turns ** 2 + (groundCapacitancePerMetre(SLOT) * 7.2 * turns) / 3;
-      expect(relativeError(windingCapacitance(SLOT, 7.2 * turns, turns), wanted)).toBeLessThan(1e-12);
+        (between * 7.2 * (turns - 1)) / turns ** 2 + (groundLeakagePerMetre(SLOT, 5e4).capacitance * 7.2 * turns) / 3;
+      expect(relativeError(total(windingLeakage(SLOT, 7.2 * turns, turns, 5e4)), wanted)).toBeLessThan(1e-12);
     }
   });
 

@@ -2,7 +2,8 @@ import { externalInductance } from '#physics/inductance/loop';
 import type { Winding } from '#physics/inductance/winding';
 import { dot } from '#physics/numeric/cholesky';
 import { buildBody, type Body } from '#physics/vehicle/body';
-import { filamentsOf, reducedFlux, type Placement } from '#physics/vehicle/flux';
+import { filamentsOf, type Placement } from '#physics/field/filaments';
+import { reducedFlux } from '#physics/vehicle/flux';
 import type { Part, PlatePart, RingPart } from '#physics/vehicle/parts';
 
 export const plate = (width: number, length: number, height: number, x = 0, y = 0): PlatePart => ({

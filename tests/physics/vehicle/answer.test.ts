@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { externalInductance, mutualInductance } from '#physics/inductance/loop';
-import type { Placement } from '#physics/vehicle/flux';
+import type { Placement } from '#physics/field/filaments';
 import { between, PATIENCE, SEED, windings } from '../support/arbitraries';
 import { relativeError } from '../support/reference';
 import { BICYCLE, bodyOf, CAR, change, OVER, plate, rim, share } from '../support/vehicles';

@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import type { Part } from '#physics/vehicle/parts';
-import type { Placement } from '#physics/vehicle/flux';
+import type { Placement } from '#physics/field/filaments';
 import { PATIENCE } from '../support/arbitraries';
 import { bodyOf, change, plate } from '../support/vehicles';
 import { circleWinding, rectangleWinding } from '../support/windings';

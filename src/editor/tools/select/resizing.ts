@@ -1,4 +1,4 @@
-import { dragLoopHandle, moveLanePoint, moveMarkPoint, updateLane } from '#plan/edits/index';
+import { dragLoopHandle, moveLanePoint, moveMarkPoint, moveSteelPoint, updateLane } from '#plan/edits/index';
 import { BOUNDS } from '#plan/bounds';
 import type { Point, Site } from '#plan/schema';
 import { definitionOf } from '#plan/shapes/index';
@@ -8,7 +8,7 @@ import type { PlanHandle } from '../../handles';
 import type { Scene } from '../../scene';
 import { describeRefs } from '../../selection';
 import { createSnapper } from '../../snapping/snapper';
-import { laneOf, loopOf } from '../../things';
+import { boxOf, laneOf, loopOf } from '../../things';
 import type { Ref } from '../../types';
 import { joinedText, lengthText, sizeText } from '../../wording';
 import type { Outcome, ToolPointer, ToolState } from '../tool';
@@ -17,6 +17,7 @@ import { idle } from './idle';
 function dragged(site: Site, { kind, id }: Ref, handle: PlanHandle, to: Point, fromCentre: boolean): Site {
   if (kind === 'loop') return dragLoopHandle(site, id, handle.id, to, fromCentre);
   if (kind === 'mark') return moveMarkPoint(site, id, Number(handle.id), to);
+  if (kind === 'steel') return moveSteelPoint(site, id, Number(handle.id), to);
   if (handle.kind === 'point') return moveLanePoint(site, id, Number(handle.id), to);
   const lane = laneOf(site, id);
   const offset = lane ? (stationOf(lane, to)?.offset ?? 0) : 0;
@@ -26,6 +27,8 @@ function dragged(site: Site, { kind, id }: Ref, handle: PlanHandle, to: Point, f
 
 function measure(site: Site, { kind, id }: Ref): string {
   if (kind === 'lane') return lengthText(site, laneOf(site, id)?.width ?? 0);
+  const steel = kind === 'steel' ? boxOf(site, [{ kind, id }]) : null;
+  if (steel) return sizeText(site, steel.right - steel.left, steel.top - steel.bottom);
   const shape = kind === 'loop' ? loopOf(site, id)?.shape : undefined;
   if (!shape) return '';
   if (shape.kind === 'circle') return lengthText(site, shape.diameter);
