@@ -157,7 +157,11 @@ export interface SteelCost {
   readonly inductanceShare: number;
   readonly qShare: number;
   /** By vehicle of `responses`, of the worst path's response. */
-  readonly responses: readonly { readonly vehicle: string; readonly withoutSteel: number; readonly share: number }[];
+  readonly responses: readonly {
+    readonly vehicle: string;
+    readonly withoutSteel: number;
+    readonly share: number;
+  }[];
   /** The depth below which the steel costs the first vehicle asked for less than `statedShare`; null if no depth to 2 m does. */
   readonly statedShare: number;
   readonly clearDepth_m: number | null;
@@ -250,8 +254,10 @@ export interface Finding {
 }
 
 export interface Assessment {
-  /** True while something is still to come: a vehicle to be prepared, ranges, class margins, the cost of steel. */
+  /** True while some vehicles are still being prepared: their responses are missing. */
   readonly pending: boolean;
+  /** True while something else follows: passes over steel, ranges, class margins, the cost of steel. */
+  readonly isFollowed: boolean;
   readonly loops: readonly LoopReadout[];
   readonly couplings: readonly Coupling[];
   readonly circuits: readonly CircuitReadout[];

@@ -40,7 +40,7 @@ describe.each<[string, Theme]>([
     expect(contrast(colourOf('#777777'), colourOf('#ffffff'))).toBeCloseTo(4.48, 2);
   });
 
-  it.each(['sawCut', 'roadLine', 'tail', 'vehicleLine', 'accent', 'guide'] as const)(
+  it.each(['sawCut', 'roadLine', 'tail', 'vehicleLine', 'accent', 'guide', 'steel'] as const)(
     'shows %s on paper and asphalt at 3 to 1 or more',
     (line) => {
       expect(contrast(colourOf(theme[line]), colourOf(theme.asphalt))).toBeGreaterThanOrEqual(3);
@@ -53,7 +53,7 @@ describe.each<[string, Theme]>([
       expect(contrast(colourOf(theme.sawCut), over(tint, theme.asphalt))).toBeGreaterThanOrEqual(3);
   });
 
-  it.each(['ink', 'inkSoft', 'guide', 'problem', 'caution'] as const)(
+  it.each(['ink', 'inkSoft', 'guide', 'problem', 'caution', 'steel'] as const)(
     'writes %s on its plate at 4.5 to 1 or more, whatever is under the plate',
     (text) => {
       for (const below of [theme.paper, theme.asphalt, theme.sawCut])

@@ -6,11 +6,20 @@ import { buildBody, type Body } from '#physics/vehicle/body';
 import type { Part } from '#physics/vehicle/parts';
 import type { Vehicle } from '#plan/schema';
 
-export interface VehicleBody {
-  /** Number of this set of parts, for caches. */
-  readonly key: number;
+/** The two meshes of a vehicle. */
+export interface Meshes {
   readonly fine: Body;
   readonly coarse: Body;
+}
+
+export interface VehicleBody extends Meshes {
+  /** Number of this set of parts, for caches. */
+  readonly key: number;
+  readonly parts: readonly Part[];
+  /** Over a conducting plane, metres below the road; built when first asked for. */
+  over(depth: number): Meshes;
+  /** Whether that is built already. */
+  isReadyOver(depth: number): boolean;
 }
 
 const COARSE = 0.42;
@@ -37,6 +46,35 @@ export const partsOf = ({ parts }: Vehicle): Part[] =>
         }
   );
 
+/** Planes nearer to one another than this are one, metres. */
+const SAME_PLANE = 0.01;
+const MOST_PLANES = 4;
+
+const meshesOf = (parts: readonly Part[], mirror: number | null): Meshes => ({
+  fine: buildBody(parts, 1, mirror),
+  coarse: buildBody(parts, COARSE, mirror)
+});
+
+const bodyOf = (parts: readonly Part[], key: number): VehicleBody => {
+  const planes = new Map<number, Meshes>();
+  const planeOf = (depth: number): number => Math.round(depth / SAME_PLANE);
+  return {
+    key,
+    parts,
+    ...meshesOf(parts, null),
+    isReadyOver: (depth) => planes.has(planeOf(depth)),
+    over: (depth) => {
+      const plane = planeOf(depth);
+      const known = planes.get(plane);
+      if (known) return known;
+      const made = meshesOf(parts, plane * SAME_PLANE);
+      if (planes.size >= MOST_PLANES) planes.delete(planes.keys().next().value!);
+      planes.set(plane, made);
+      return made;
+    }
+  };
+};
+
 export interface BodyStore {
   has(vehicle: Vehicle): boolean;
   get(vehicle: Vehicle): VehicleBody;
@@ -56,7 +94,7 @@ export const createBodyStore = (): BodyStore => {
       const known = bodies.get(key);
       if (known) return known;
       const parts = partsOf(vehicle);
-      const body = { key: nextKey++, fine: buildBody(parts), coarse: buildBody(parts, COARSE) };
+      const body = bodyOf(parts, nextKey++);
       if (bodies.size >= MOST_BODIES) bodies.delete(bodies.keys().next().value!);
       bodies.set(key, body);
       return body;

@@ -104,6 +104,6 @@ export const circuitKey = (circuit: Circuit, site: Site, loops: ReadonlyMap<stri
       site.units.find(({ id }) => id === circuit.channel?.unit)
     ),
     site.temperature_C,
-    site.pavement.relativePermittivity,
-    site.pavement.conductivity_S_m
+    site.temperatureRange_C,
+    site.pavement
   ]);

@@ -10,8 +10,10 @@ import {
   type NetworkSolution
 } from '#physics/circuit/network';
 import type { WindingLeakage } from '#physics/circuit/slot-capacitance';
+import type { Dipoles } from '#physics/field/dipoles';
 import { add, complex, type Complex } from '#physics/numeric/complex';
 import type { ComplexMatrix } from '#physics/numeric/complex-matrix';
+import type { Steel } from '#plan/schema';
 import { LOSS_CAUSES, type CircuitReadout, type LossCause, type LossShare } from '../results';
 import {
   impedanceOf,
@@ -36,6 +38,10 @@ interface CircuitLoop {
 /** What steel adds to the inductances of a circuit's loops at a frequency, H; the imaginary part is its loss. */
 export interface SteelMatrix {
   at(frequency: number): ComplexMatrix;
+  /** The currents that each loop drives in the steel, as dipoles; null for a loop with no steel near it. */
+  dipolesAt(frequency: number): readonly (Dipoles | null)[];
+  /** The pieces of steel near the loops. */
+  readonly pieces: readonly Steel[];
 }
 
 export interface CircuitInput {
@@ -65,6 +71,13 @@ export interface SolvedCircuit {
   readonly weights: readonly (readonly number[])[];
   /** Terminal inductance, H, with ΔL (H) added to the loops' matrix; exact. */
   readonly inductanceWith: (change: (i: number, j: number) => number | Complex) => number;
+  /** The steel near its loops, and the currents that each of them drives in it. */
+  readonly steel: {
+    readonly pieces: readonly Steel[];
+    readonly dipoles: () => readonly (Dipoles | null)[];
+  } | null;
+  /** What steel adds to each loop's own inductance, H. */
+  readonly steelOf: (loop: number) => Complex;
   /** The causes of the terminal resistance, which is their sum. */
   readonly losses: () => readonly LossShare[];
   /** Terminal inductance, H, if nothing had capacitance. */
@@ -110,14 +123,14 @@ const networkAt = (input: CircuitInput, frequency: number) => {
     );
     return solveNetwork(loopImpedances(resistances, inductance, frequency), network);
   };
-  return { loops, branches, leadIn, solve };
+  return { loops, branches, leadIn, steel, solve };
 };
 
 export const solveCircuit = (input: CircuitInput): SolvedCircuit => {
   const { frequency, from } = operatingFrequency(input, (f) =>
     terminalFigures(networkAt(input, f).solve(NO_CHANGE).impedance, f)
   );
-  const { loops, branches, leadIn, solve } = networkAt(input, frequency);
+  const { loops, branches, leadIn, steel, solve } = networkAt(input, frequency);
   const rest = solve(NO_CHANGE);
   return {
     input,
@@ -128,6 +141,11 @@ export const solveCircuit = (input: CircuitInput): SolvedCircuit => {
     shares: rest.currents.map(({ re }) => re),
     weights: rest.currents.map((a) => rest.currents.map((b) => a.re * b.re - a.im * b.im)),
     inductanceWith: (change) => terminalFigures(solve(change).impedance, frequency).inductance,
+    steel: input.steel && {
+      pieces: input.steel.pieces,
+      dipoles: once(() => input.steel!.dipolesAt(frequency))
+    },
+    steelOf: (loop) => (steel ? steel[loop]![loop]! : complex(0)),
     losses: () => lossShares(loops, rest),
     magneticInductance: () => {
       const bare = {
@@ -140,6 +158,12 @@ export const solveCircuit = (input: CircuitInput): SolvedCircuit => {
       return terminalFigures(solve(NO_CHANGE, bare).impedance, frequency).inductance;
     }
   };
+};
+
+/** Made when first asked for. */
+const once = <T>(make: () => T): (() => T) => {
+  let made: { readonly value: T } | null = null;
+  return () => (made ??= { value: make() }).value;
 };
 
 /** The series part of a short line alone: with no current lost on the way, what goes in comes out. */

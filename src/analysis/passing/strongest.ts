@@ -77,8 +77,8 @@ export const strongestOnPath = (
     const [x, y] = onLine(line, along, offset);
     return { x, y, heading };
   };
-  const respond = (along: number): number => quickEffect(circuit, body.coarse, placed(along));
-  const fine = (along: number): number => vehicleEffect(circuit, body.fine, placed(along));
+  const respond = (along: number): number => quickEffect(circuit, body, placed(along));
+  const fine = (along: number): number => vehicleEffect(circuit, body, placed(along));
   const tried = places(vehicle, extents, over);
   const answers = tried.map(respond);
   const best = answers.reduce((least, value, k) => (value < answers[least]! ? k : least), 0);

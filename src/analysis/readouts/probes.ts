@@ -9,6 +9,7 @@ import { centreOf, outlineOf } from '#plan/shapes/index';
 import type { VehicleBody } from '../electrical/bodies';
 import type { ModelledLoop } from '../electrical/circuit-input';
 import type { SolvedCircuit } from '../electrical/circuit-model';
+import { changeOf } from '../electrical/vehicle-effect';
 import { RecentCache } from '../recent-cache';
 import type { ProbeReadout } from '../results';
 
@@ -47,33 +48,45 @@ export const probeReadout = (
   );
   for (const { input } of circuits.values())
     if (input.loops.some(({ id }) => near.has(id))) input.loops.forEach(({ id }) => near.add(id));
-  const reduced = new Map(
-    [...loops].map(([id, { model }]) => {
-      const mesh = near.has(id) ? 'fine' : 'coarse';
-      const make = () => reducedFlux(body[mesh], model.filaments, placement);
-      return [id, fluxes.get(`${place} ${mesh} ${model.key}`, make)];
-    })
-  );
-  const change = (a: string, b: string): number => -dot(reduced.get(a)!, reduced.get(b)!);
+  const meshOf = (id: string) => (near.has(id) ? 'fine' : 'coarse');
+  const reducedOf = (id: string): Float64Array => {
+    const { model } = loops.get(id)!;
+    const mesh = meshOf(id);
+    return fluxes.get(`${place} ${mesh} ${model.key}`, () =>
+      reducedFlux(body[mesh], model.filaments, placement)
+    );
+  };
+  const own = new Map<string, number>();
+  const readouts = site.circuits.flatMap(({ id, channel }) => {
+    const solved = circuits.get(id);
+    if (!solved) return [];
+    const ids = solved.input.loops.map((loop) => loop.id);
+    const change = solved.steel
+      ? changeOf(solved, body, placement, meshOf(ids[0]!))
+      : ids.map((a) => ids.map((b) => -dot(reducedOf(a), reducedOf(b))));
+    ids.forEach((loop, i) => {
+      const value = change[i]![i]!;
+      own.set(loop, typeof value === 'number' ? value : value.re);
+    });
+    const deltaL = solved.inductanceWith((i, j) => change[i]![j]!) - solved.inductance;
+    const deltaLOverL = deltaL / solved.inductance;
+    return [
+      {
+        id,
+        deltaL_H: deltaL,
+        deltaLOverL,
+        deltaF_Hz: (-deltaLOverL / 2) * solved.frequency,
+        detected: channel !== null && -deltaLOverL >= channel.tripThreshold
+      }
+    ];
+  });
   return {
     vehicle: probe.vehicle,
     at: probe.at,
-    circuits: site.circuits.flatMap(({ id, channel }) => {
-      const solved = circuits.get(id);
-      if (!solved) return [];
-      const ids = solved.input.loops.map((loop) => loop.id);
-      const deltaL = solved.inductanceWith((i, j) => change(ids[i]!, ids[j]!)) - solved.inductance;
-      const deltaLOverL = deltaL / solved.inductance;
-      return [
-        {
-          id,
-          deltaL_H: deltaL,
-          deltaLOverL,
-          deltaF_Hz: (-deltaLOverL / 2) * solved.frequency,
-          detected: channel !== null && -deltaLOverL >= channel.tripThreshold
-        }
-      ];
-    }),
-    loops: [...loops.keys()].map((id) => ({ id, deltaL_H: change(id, id) }))
+    circuits: readouts,
+    loops: [...loops.keys()].map((id) => ({
+      id,
+      deltaL_H: own.get(id) ?? -dot(reducedOf(id), reducedOf(id))
+    }))
   };
 };

@@ -14,6 +14,7 @@ import type { Theme } from '../theme';
 /** Pixels: bars nearer to each other than this run together; then only each so many-th is drawn. */
 const CLOSEST_BARS = 7;
 const LEAST_BAR = 1;
+const ROUNDING = 1e-6;
 const TEXT_SIZE = 11;
 const MARGIN = 6;
 
@@ -62,14 +63,16 @@ function barsAlong(mat: Mat, degrees: number, view: Viewport, theme: Theme): Dra
   )!;
   const every = Math.max(1, Math.ceil(CLOSEST_BARS / (mat.pitch * view.scale)));
   const step = mat.pitch * every;
-  const count = Math.floor((box.right - box.left) / step);
+  const count = Math.floor((box.right - box.left) / step + ROUNDING);
   const first = (box.left + box.right - count * step) / 2;
   const width = Math.max(LEAST_BAR, 2 * mat.barRadius * view.scale);
   const drawings: Drawing[] = [];
   const begin = Math.max(0, Math.ceil((sight.left - first) / step));
   const end = Math.min(count, Math.floor((sight.right - first) / step));
   for (let bar = begin; bar <= end; bar++) {
-    for (const piece of piecesAt(turned, first + bar * step, box.bottom, box.top)) {
+    // On the rim itself a bar would be neither in nor out.
+    const x = Math.min(box.right - ROUNDING, Math.max(box.left + ROUNDING, first + bar * step));
+    for (const piece of piecesAt(turned, x, box.bottom, box.top)) {
       const points = piece.map((point) => rotate(point, degrees - 90));
       drawings.push(line(onScreen(view, points), { colour: theme.steelBars, width }));
     }

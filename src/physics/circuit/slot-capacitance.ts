@@ -47,7 +47,7 @@ export const groundLeakagePerMetre = (slot: SlotDielectric, frequency: number): 
   const pavement = complex(slot.pavementPermittivity, -slot.pavementConductivity / (omega * EPSILON0));
   const elastance = add(complex(inside), divide(complex(Math.log(far / wall)), pavement));
   const { re, im } = divide(complex(2 * Math.PI * EPSILON0), elastance);
-  return { capacitance: re, conductance: -omega * im };
+  return { capacitance: re, conductance: -omega * im + 0 };
 };
 
 /** Effective values at the ends of a loop: between its turns, and to the ground. */

@@ -19,7 +19,19 @@ export interface Bars {
   /** Ω·m */
   readonly resistivity: number;
   readonly relativePermeability: number;
+  /** The mat's real bars, where these stand for them at a multiple of their pitch. */
+  readonly standFor?: { readonly pitch: number; readonly radius: number };
 }
+
+/**
+ * Bars at a multiple of the pitch that look the same from afar: equal sheet inductance, and in `barRatio` equal metal per
+ * metre of width.
+ */
+export const widened = (bars: Bars, pitch: number): Bars => {
+  const sink = bars.pitch * Math.log(bars.pitch / (2 * Math.PI * bars.radius));
+  const radius = (pitch / (2 * Math.PI)) * Math.exp(-sink / pitch);
+  return { ...bars, pitch, radius, standFor: { pitch: bars.pitch, radius: bars.radius } };
+};
 
 /** Of the inductances between the meshes; the same for equal sets of cells wherever they lie. */
 export const latticeFactor = (cells: CellSet, { pitch, radius }: Bars): CholeskyFactor => {
@@ -29,14 +41,16 @@ export const latticeFactor = (cells: CellSet, { pitch, radius }: Bars): Cholesky
 };
 
 /** Series impedance of a bar over jω, H/m. */
-export const barRatio = ({ radius, resistivity, relativePermeability }: Bars, frequency: number): Complex => {
+export const barRatio = (bars: Bars, frequency: number): Complex => {
+  const { pitch, radius } = bars.standFor ?? bars;
   const { resistance, inductance } = roundConductorImpedance(
     radius,
     frequency,
-    resistivity,
-    relativePermeability
+    bars.resistivity,
+    bars.relativePermeability
   );
-  return complex(inductance, -resistance / (2 * Math.PI * frequency));
+  const share = pitch / bars.pitch;
+  return complex(share * inductance, (-share * resistance) / (2 * Math.PI * frequency));
 };
 
 /** `placement`: corner of cell (0, 0) on the plan, its cells' second direction as heading; `z` the height of the bars. */

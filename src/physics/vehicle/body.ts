@@ -6,7 +6,7 @@ import type { Part, PlatePart } from './parts';
 import { addOwnBlock, addPlateBlock } from './plate-matrix';
 import { meshPlate, type PlateMesh } from './plate-mesh';
 import { CORNER_VALUES, cornerPotentials } from './rectangle-potential';
-import { mutualOfRings, ringPath, type RingPath } from './ring';
+import { mutualOfImage, mutualOfRings, ringPath, type RingPath } from './ring';
 import { factorBlocks, type SymmetryBlock } from './symmetry';
 
 export interface Body {
@@ -46,8 +46,12 @@ const meshPlates = (plates: readonly PlatePart[], fineness: number): PlateMesh[]
   }
 };
 
-/** Meshes, fills and factors the matrix of a vehicle. `fineness` below 1 is quick, above 1 proves convergence. */
-export const buildBody = (parts: readonly Part[], fineness = 1): Body => {
+/**
+ * Meshes, fills and factors the matrix of a vehicle. `fineness` below 1 is quick, above 1 proves convergence. Over a
+ * conducting plane `mirror` metres below the road every current has its image, reversed, as deep below the plane as it is
+ * above: its inductances are subtracted.
+ */
+export const buildBody = (parts: readonly Part[], fineness = 1, mirror: number | null = null): Body => {
   const plates = meshPlates(
     parts.filter((part) => part.kind === 'plate'),
     fineness
@@ -72,6 +76,7 @@ export const buildBody = (parts: readonly Part[], fineness = 1): Body => {
     for (let j = 0; j < i; j++) matrix[row + firstRing + j] = mutualOfRings(ring, rings[j]!);
     matrix[row + firstRing + i] = ring.inductance;
   });
+  if (mirror !== null) subtractImages(matrix, size, plates, rings, offsets, firstRing, mirror);
   let trace = 0;
   for (let i = 0; i < size; i++) trace += matrix[i * size + i]!;
   for (const ridge of RIDGES) {
@@ -80,6 +85,33 @@ export const buildBody = (parts: readonly Part[], fineness = 1): Body => {
     if (blocks) return { plates, rings, size, blocks };
   }
   throw new RangeError('the parts of a vehicle lie in one another');
+};
+
+/** Takes the images in a plane at z = −`depth` off the matrix (lower triangle). */
+const subtractImages = (
+  matrix: Float64Array,
+  size: number,
+  plates: readonly PlateMesh[],
+  rings: readonly RingPath[],
+  offsets: readonly number[],
+  firstRing: number,
+  depth: number
+): void => {
+  const images = new Float64Array(size * size);
+  const below = plates.map((mesh) => ({
+    ...mesh,
+    plate: { ...mesh.plate, height: -2 * depth - mesh.plate.height }
+  }));
+  plates.forEach((outer, i) => {
+    for (let j = 0; j <= i; j++)
+      addPlateBlock(images, size, outer, below[j]!, offsets[i]!, offsets[j]!);
+  });
+  rings.forEach((ring, i) => {
+    const row = (firstRing + i) * size;
+    below.forEach((plate, j) => ringRow(ring, plate, images, row + offsets[j]!));
+    for (let j = 0; j <= i; j++) images[row + firstRing + j] = -mutualOfImage(ring, rings[j]!, depth);
+  });
+  for (let k = 0; k < matrix.length; k++) matrix[k]! -= images[k]!;
 };
 
 /** Flux through a ring of every hat of a plate: ∮ A·dl with A of its surface current in closed form. */

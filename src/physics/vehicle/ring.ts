@@ -96,3 +96,20 @@ export const mutualOfRings = (first: RingPath, second: RingPath): number => {
   const most = Math.sqrt(first.inductance * second.inductance);
   return Math.max(-most, Math.min(most, (MU0 / (4 * Math.PI)) * sum));
 };
+
+/**
+ * Mutual inductance, H, of one ring with the image of another in a conducting plane at z = −`depth`: the image's
+ * horizontal current runs backwards, its vertical current as above.
+ */
+export const mutualOfImage = (ring: RingPath, other: RingPath, depth: number): number => {
+  let sum = 0;
+  for (let i = 0; i < ring.x.length; i++)
+    for (let j = 0; j < other.x.length; j++) {
+      const x = ring.x[i]! - other.x[j]!;
+      const y = ring.y[i]! - other.y[j]!;
+      const z = ring.z[i]! + other.z[j]! + 2 * depth;
+      const facing = ring.dz[i]! * other.dz[j]! - ring.dx[i]! * other.dx[j]! - ring.dy[i]! * other.dy[j]!;
+      sum += facing / Math.sqrt(x * x + y * y + z * z);
+    }
+  return (MU0 / (4 * Math.PI)) * sum;
+};

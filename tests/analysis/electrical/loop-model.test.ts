@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import {
-  capacitanceOf,
   coverOf,
   dcResistanceOf,
   impedanceOf,
+  leakageOf,
   modelLoop,
   type LoopModel
 } from '#analysis/electrical/loop-model';
@@ -22,6 +22,7 @@ interface LoopCase {
 }
 
 const { cases, tolerance, generator } = referenceOf<LoopCase>('loops');
+const DRY = { temperature: 20, pavementPermittivity: 5, pavementConductivity: 0 };
 const NO_WIRES = { wires: [] };
 const modelled = (loop: Loop): LoopModel => {
   const model = modelLoop(loop, wireOf(loop.wire, NO_WIRES), 1);
@@ -33,7 +34,10 @@ const square = cases.find(({ loop }) => loop.shape.kind === 'rectangle')!.loop;
 describe(`a loop with its copper (${generator})`, () => {
   it.each(cases)('$loop.name', (row) => {
     const model = modelled(row.loop);
-    const { inductance, resistance } = impedanceOf(model, row.frequency_Hz, row.temperature_C);
+    const { inductance, resistance } = impedanceOf(model, row.frequency_Hz, {
+      ...DRY,
+      temperature: row.temperature_C
+    });
     // the closed forms of a circle with itself differ in terms of (wire radius / radius)²
     const { shape } = row.loop;
     const round = shape.kind === 'circle' ? (model.wire.conductorDiameter / shape.diameter) ** 2 : 0;
@@ -82,6 +86,12 @@ describe('temperature and pavement', () => {
   it('change resistance and capacitance as they should: 0.393 % a kelvin; more permittivity, more capacitance', () => {
     const model = modelled(square);
     expect(dcResistanceOf(model, 45) / dcResistanceOf(model, 20)).toBeCloseTo(1 + 25 * 0.00393, 12);
-    expect(capacitanceOf(model, square, 20)).toBeGreaterThan(capacitanceOf(model, square, 3));
+    const toGround = (pavementPermittivity: number, pavementConductivity = 0) =>
+      leakageOf(model, square, 5e4, { ...DRY, pavementPermittivity, pavementConductivity }).ground;
+    expect(toGround(20).capacitance).toBeGreaterThan(toGround(3).capacitance);
+    expect(toGround(5).conductance).toBe(0);
+    expect(toGround(5, 1e-3).conductance).toBeGreaterThan(0);
+    // a pavement that conducts well is a metal wall: only insulation and fill are left
+    expect(toGround(5, 10).capacitance).toBeCloseTo(toGround(1e9).capacitance, 15);
   });
 });

@@ -1,0 +1,180 @@
+/**
+ * What the steel of a drawing does to its loops. Each mat and plate answers each loop near it by itself; that two pieces
+ * of steel also see one another is left out. Results are kept by the loop's geometry and the steel's fields.
+ */
+import type { Dipoles } from '#physics/field/dipoles';
+import { mutualInductance } from '#physics/inductance/loop';
+import type { Winding } from '#physics/inductance/winding';
+import { add, complex, type Complex } from '#physics/numeric/complex';
+import { matrixOf } from '#physics/numeric/complex-matrix';
+import type { CholeskyFactor } from '#physics/numeric/cholesky';
+import { latticeFactor, matScreen, sinkOf, widened, type Bars } from '#physics/steel/mat';
+import {
+  inducedDipoles,
+  mutualReflection,
+  overlapOf,
+  ownReflection,
+  reflectionOf,
+  type Reflection
+} from '#physics/steel/reflection';
+import { meshSheet, sheetScreen, type SheetMesh } from '#physics/steel/sheet';
+import { metalOf } from '#plan/catalogue/metals';
+import { contains } from '#plan/geometry/polygons';
+import type { Point, Site, Steel } from '#plan/schema';
+import { RecentCache } from '../recent-cache';
+import type { SteelMatrix } from './circuit-model';
+import type { LoopModel } from './loop-model';
+import { isNear, latticeUnder, sheetUnder } from './steel-place';
+
+export interface SteelStore {
+  /** Null where no steel is near any of the loops. */
+  matrixFor(loops: readonly LoopModel[], site: Pick<Site, 'steel'>): SteelMatrix | null;
+}
+
+/** What one piece of steel does to one loop. */
+interface Answer {
+  readonly reflection: Reflection;
+  /** H to add to the reflection's real part; see `nearPlane`. */
+  readonly correction: number;
+}
+
+/** A plate nearer to the wires than this is too near for its mesh, metres. */
+const NEAR_PLATE = 0.3;
+
+const barsOf = (mat: Extract<Steel, { kind: 'mat' }>): Bars => ({
+  pitch: mat.pitch,
+  radius: Math.min(mat.barRadius, mat.pitch / 7),
+  ...metalOf(mat)
+});
+
+const cornersOf = ({ winding }: LoopModel): Point[] =>
+  winding.runs.flatMap(
+    (run): Point[] =>
+    run.kind === 'straight'
+      ? [[run.x, run.y], [run.x + run.ux * run.length, run.y + run.uy * run.length]] // prettier-ignore
+      : [[run.x - run.radius, run.y - run.radius], [run.x + run.radius, run.y + run.radius]] // prettier-ignore
+  );
+
+const lowestWire = ({ winding }: LoopModel): number =>
+  Math.min(...winding.runs.flatMap(({ heights }) => heights));
+
+const moved = (winding: Winding, height: (z: number) => number): Winding => ({
+  ...winding,
+  runs: winding.runs.map((run) => ({ ...run, heights: run.heights.map(height) }))
+});
+
+/** ΔL, H, of a loop over a conducting plane at `z`: its image, reversed. */
+const imageOf = (winding: Winding, z: number): number =>
+  -mutualInductance(
+    winding,
+    moved(winding, (height) => 2 * z - height)
+  );
+
+/** Steel that a vehicle stands over, as a conducting plane: metres below the road. */
+export const planeUnder = (steel: Steel, frequency: number): number =>
+  steel.kind === 'mat' ? steel.depth + sinkOf(barsOf(steel), frequency) : Math.max(0, steel.depth);
+
+export const createSteelStore = (): SteelStore => {
+  const factors = new RecentCache<string, CholeskyFactor>(40);
+  const sheets = new RecentCache<string, SheetMesh>(40);
+  const answers = new RecentCache<string, Answer | null>(2_000);
+  const overlaps = new RecentCache<string, readonly number[]>(5_000);
+
+  const overMat = (model: LoopModel, mat: Extract<Steel, { kind: 'mat' }>): Answer | null => {
+    const place = latticeUnder(mat, cornersOf(model));
+    if (!place) return null;
+    const bars = place.pitch === mat.pitch ? barsOf(mat) : widened(barsOf(mat), place.pitch);
+    const { across, along, index } = place.cells;
+    const holes = index.some((cell) => cell < 0) ? index.join() : '';
+    const key = `${across} ${along} ${bars.pitch} ${bars.radius} ${holes}`;
+    const factor = factors.get(key, () => latticeFactor(place.cells, bars));
+    const screen = matScreen(bars, place.cells, factor, place.placement, -mat.depth);
+    return { reflection: reflectionOf(screen, model.filaments), correction: 0 };
+  };
+
+  /**
+   * Close under the wires a plate's mesh is too coarse for the narrow currents below each wire. There the plate is as good
+   * as infinite, and what the nearness adds is taken from images: of the loop where it is, less of the loop raised to
+   * where the mesh is fine enough.
+   */
+  const overPlate = (model: LoopModel, plate: Extract<Steel, { kind: 'plate' }>): Answer => {
+    const corners = cornersOf(model);
+    const { width, length, placement } = sheetUnder(plate, corners);
+    const clearance = Math.abs(lowestWire(model) + plate.depth);
+    const fine = Math.max(clearance, NEAR_PLATE / 2);
+    const key = [width, length, fine].map((value) => value.toFixed(3)).join(' ');
+    const sheet = sheets.get(key, () => meshSheet(width, length, fine));
+    const screen = sheetScreen(sheet, metalOf(plate), placement, -plate.depth);
+    const reflection = reflectionOf(screen, model.filaments);
+    const isOver = corners.every((corner) => contains(plate.outline, corner));
+    if (clearance >= NEAR_PLATE || !isOver) return { reflection, correction: 0 };
+    const above = lowestWire(model) > -plate.depth ? 1 : -1;
+    const shift = above * (NEAR_PLATE - clearance);
+    const raisedSheet = sheets.get(
+      [width, length, NEAR_PLATE].map((value) => value.toFixed(3)).join(' '),
+      () => meshSheet(width, length, NEAR_PLATE)
+    );
+    const lifted = reflectionOf(
+      sheetScreen(raisedSheet, metalOf(plate), placement, -plate.depth - shift),
+      model.filaments
+    );
+    const wanted =
+      ownReflection(lifted, REFERENCE).re +
+      imageOf(model.winding, -plate.depth) -
+      imageOf(model.winding, -plate.depth - shift);
+    return { reflection, correction: wanted - ownReflection(reflection, REFERENCE).re };
+  };
+
+  const answerOf = (model: LoopModel, steel: Steel): Answer | null =>
+    answers.get(`${model.key} ${JSON.stringify(steel)}`, () => {
+      if (!isNear(steel, cornersOf(model))) return null;
+      return steel.kind === 'mat' ? overMat(model, steel) : overPlate(model, steel);
+    });
+
+  const matrixFor = (loops: readonly LoopModel[], site: Pick<Site, 'steel'>): SteelMatrix | null => {
+    const pieces = site.steel.flatMap((steel) => {
+      const own = loops.map((model) => answerOf(model, steel));
+      return own.some((answer) => answer !== null) ? [{ text: JSON.stringify(steel), own, steel }] : [];
+    });
+    if (pieces.length === 0) return null;
+    const between = (i: number, j: number, frequency: number): Complex =>
+      pieces.reduce((sum, { text, own }) => {
+        // the drawing alone decides which of the two answers is used
+        const [a, b] = loops[i]!.drawn <= loops[j]!.drawn ? [i, j] : [j, i];
+        const answer = own[a];
+        if (!answer || !own[b]) return sum;
+        if (i === j) {
+          const { re, im } = ownReflection(answer.reflection, frequency);
+          return add(sum, complex(re + answer.correction, im));
+        }
+        const overlap = overlaps.get(`${loops[a]!.key} ${loops[b]!.key} ${text}`, () =>
+          overlapOf(answer.reflection, loops[b]!.filaments)
+        );
+        return add(sum, mutualReflection(answer.reflection, overlap, frequency));
+      }, complex(0));
+    return {
+      pieces: pieces.map(({ steel }) => steel),
+      at: (frequency) => matrixOf(loops.length, loops.length, (i, j) => between(i, j, frequency)),
+      dipolesAt: (frequency) =>
+        loops.map((_, i) =>
+          joined(pieces.flatMap(({ own }) => (own[i] ? [inducedDipoles(own[i].reflection, frequency)] : [])))
+        )
+    };
+  };
+
+  return { matrixFor };
+};
+
+/** Where a plate's correction is taken; it hardly depends on frequency. */
+const REFERENCE = 50_000;
+
+const joined = (all: readonly Dipoles[]): Dipoles | null => {
+  if (all.length <= 1) return all[0] ?? null;
+  const result = new Float64Array(all.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const dipoles of all) {
+    result.set(dipoles, at);
+    at += dipoles.length;
+  }
+  return result;
+};
