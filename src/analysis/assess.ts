@@ -75,7 +75,6 @@ export const createAssessor = (): Assessor => {
         ...followUps.resultsOf(each, survey)
       };
     });
-    const solved = new Map([...survey.circuits].map(([id, each]) => [id, each.solved]));
     const result = {
       pending: vehiclesInPlay(site).some((vehicle) => !bodyOf(vehicle)),
       isFollowed: isPage && followUps.isLeft(survey, bodyOf),
@@ -85,9 +84,7 @@ export const createAssessor = (): Assessor => {
       probes: site.probes.flatMap((probe) => {
         const vehicle = vehicleOf(probe.vehicle, site);
         const body = vehicle && bodyOf(vehicle);
-        return vehicle && body
-          ? [probeReadout(probe, vehicle, body, site, solved, survey.modelled, fluxes, !isPage)]
-          : [];
+        return vehicle && body ? [probeReadout(probe, vehicle, body, site, survey, fluxes, !isPage)] : [];
       }),
       beats: beatsOf(survey, (id) => Math.min(0, ...passes.get(id)!.responses.map(({ best }) => best))),
       quantities: quantitiesOf([...survey.modelled.values()], site.circuits)

@@ -82,7 +82,7 @@ export const createSurveyor = (): Surveyor => {
     const circuits = new Map<string, SurveyedCircuit>();
     for (const circuit of site.circuits) {
       const loops = loopsOf(circuit).map((id) => modelled.get(id)?.loop);
-      const key = numberOf(circuitKey(circuit, site, modelled));
+      const key = numberOf(circuitKey(circuit, site, modelled, (model) => steel.near(model, site)));
       const study = studies.get(key, () => studyCircuit(circuit, site, modelled, means));
       if (study) circuits.set(circuit.id, { ...study, circuit, loops: loops.map((loop) => loop!), key });
     }
@@ -98,7 +98,7 @@ export const createSurveyor = (): Surveyor => {
     const loops = [...modelled.values()].map((each) => {
       const place = places.get(each.loop.id);
       const frequency = place?.solved.frequency ?? ASSUMED_FREQUENCY;
-      const under = place ? place.key : JSON.stringify(site.steel);
+      const under = place ? place.key : steel.near(each.model, site);
       const key = `${each.model.key} ${each.loop.addedResistance_ohm ?? 0} ${frequency} ${conditions} ${under}`;
       const known = readouts.get(key, () =>
         loopReadout(each, site, frequency, place ? place.solved.steelOf(place.at) : alone(each))

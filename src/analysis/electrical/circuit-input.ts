@@ -84,20 +84,25 @@ export const circuitDcResistance = (
 };
 
 /** Everything on which a circuit's solution depends, as one text: the key under which it is kept. */
-export const circuitKey = (circuit: Circuit, site: Site, loops: ReadonlyMap<string, ModelledLoop>): string =>
+export const circuitKey = (
+  circuit: Circuit,
+  site: Site,
+  loops: ReadonlyMap<string, ModelledLoop>,
+  steelNear: (model: LoopModel) => string
+): string =>
   JSON.stringify([
     circuit.strings.map((string) =>
       string.map(({ loop, reversed }) => {
         const modelled = loops.get(loop);
         const { tail, addedResistance_ohm } = modelled?.loop ?? {};
-        return [loop, modelled?.model.key, tail?.length, addedResistance_ohm, reversed];
+        const steel = modelled && steelNear(modelled.model);
+        return [loop, modelled?.model.key, tail?.length, addedResistance_ohm, reversed, steel];
       })
     ),
     [circuit.leadIn, ...(circuit.leadIn.further ?? [])].map(({ cable, length }) => [
       length,
       cableOf(cable, site)
     ]),
-    site.steel,
     circuit.channel?.frequency_Hz ?? null,
     settingOf(
       circuit,

@@ -27,6 +27,8 @@ import type { LoopModel } from './loop-model';
 import { isNear, latticeUnder, sheetUnder } from './steel-place';
 
 export interface SteelStore {
+  /** The pieces near one loop, as a text to keep results by. */
+  near(model: LoopModel, site: Pick<Site, 'steel'>): string;
   /** Null where no steel is near any of the loops. */
   matrixFor(loops: readonly LoopModel[], site: Pick<Site, 'steel'>): SteelMatrix | null;
 }
@@ -125,16 +127,32 @@ export const createSteelStore = (): SteelStore => {
     return { reflection, correction: wanted - ownReflection(reflection, REFERENCE).re };
   };
 
+  const texts = new WeakMap<Steel, string>();
+  const textOf = (steel: Steel): string => {
+    const known = texts.get(steel);
+    if (known !== undefined) return known;
+    const text = JSON.stringify(steel);
+    texts.set(steel, text);
+    return text;
+  };
+
+  const nearness = new RecentCache<string, boolean>(20_000);
+  const piecesNear = (model: LoopModel, site: Pick<Site, 'steel'>): Steel[] =>
+    site.steel.filter((steel) =>
+      nearness.get(`${model.key} ${textOf(steel)}`, () => isNear(steel, cornersOf(model)))
+    );
+
   const answerOf = (model: LoopModel, steel: Steel): Answer | null =>
-    answers.get(`${model.key} ${JSON.stringify(steel)}`, () => {
+    answers.get(`${model.key} ${textOf(steel)}`, () => {
       if (!isNear(steel, cornersOf(model))) return null;
       return steel.kind === 'mat' ? overMat(model, steel) : overPlate(model, steel);
     });
 
   const matrixFor = (loops: readonly LoopModel[], site: Pick<Site, 'steel'>): SteelMatrix | null => {
-    const pieces = site.steel.flatMap((steel) => {
+    const near = new Set(loops.flatMap((model) => piecesNear(model, site)));
+    const pieces = [...near].flatMap((steel) => {
       const own = loops.map((model) => answerOf(model, steel));
-      return own.some((answer) => answer !== null) ? [{ text: JSON.stringify(steel), own, steel }] : [];
+      return own.some((answer) => answer !== null) ? [{ text: textOf(steel), own, steel }] : [];
     });
     if (pieces.length === 0) return null;
     const between = (i: number, j: number, frequency: number): Complex =>
@@ -162,7 +180,7 @@ export const createSteelStore = (): SteelStore => {
     };
   };
 
-  return { matrixFor };
+  return { matrixFor, near: (model, site) => piecesNear(model, site).map(textOf).join() };
 };
 
 /** Where a plate's correction is taken; it hardly depends on frequency. */

@@ -18,7 +18,7 @@ import type { LoopModel } from './loop-model';
 import { standing } from './standing';
 
 type Mesh = 'fine' | 'coarse';
-type Change = readonly (readonly (number | Complex)[])[];
+export type Change = readonly (readonly (number | Complex)[])[];
 
 const FILAMENTS = { fine: 'filaments', coarse: 'roughFilaments' } as const;
 
@@ -69,7 +69,8 @@ export const changeOf = (
   const { steel } = circuit;
   if (!steel) return plainChange(models, vehicle[mesh], mesh, placement);
   const { depth, share } = standing(vehicle.parts, placement, steel.pieces, circuit.frequency);
-  const on = (body: Body): Complex[][] => changeOverSteel(models, steel.dipoles(), body, mesh, placement);
+  const dipoles = mesh === 'fine' ? steel.dipoles() : steel.fewDipoles();
+  const on = (body: Body): Complex[][] => changeOverSteel(models, dipoles, body, mesh, placement);
   if (share === 0) return on(vehicle[mesh]);
   const over = on(vehicle.over(depth)[mesh]);
   if (share === 1) return over;

@@ -9,13 +9,20 @@ import { centreOf, outlineOf } from '#plan/shapes/index';
 import type { VehicleBody } from '../electrical/bodies';
 import type { ModelledLoop } from '../electrical/circuit-input';
 import type { SolvedCircuit } from '../electrical/circuit-model';
-import { changeOf } from '../electrical/vehicle-effect';
+import { changeOf, type Change } from '../electrical/vehicle-effect';
 import { RecentCache } from '../recent-cache';
 import type { ProbeReadout } from '../results';
+import type { Survey } from '../survey';
 
-/** Reduced fluxes by vehicle, place, mesh and loop: an edited loop leaves the other loops' alone. */
-export type FluxCache = RecentCache<string, Float64Array>;
-export const createFluxCache = (): FluxCache => new RecentCache(1_000);
+/** By vehicle, place and mesh: reduced fluxes of each loop, and changes of circuits over steel. An edit leaves the others' alone. */
+export interface FluxCache {
+  readonly loops: RecentCache<string, Float64Array>;
+  readonly circuits: RecentCache<string, Change>;
+}
+export const createFluxCache = (): FluxCache => ({
+  loops: new RecentCache(1_000),
+  circuits: new RecentCache(1_000)
+});
 
 /** While a vehicle is dragged, loops further than this from its body are served by the quick mesh (a few percent), metres. */
 const NEAR = 1;
@@ -35,8 +42,7 @@ export const probeReadout = (
   vehicle: CatalogueVehicle,
   body: VehicleBody,
   site: Site,
-  circuits: ReadonlyMap<string, SolvedCircuit>,
-  loops: ReadonlyMap<string, ModelledLoop>,
+  { circuits, modelled: loops }: Survey,
   fluxes: FluxCache,
   exact: boolean
 ): ProbeReadout => {
@@ -46,23 +52,28 @@ export const probeReadout = (
   const near = new Set(
     [...loops.values()].filter((each) => exact || isNear(each, probe, vehicle)).map(({ loop }) => loop.id)
   );
-  for (const { input } of circuits.values())
-    if (input.loops.some(({ id }) => near.has(id))) input.loops.forEach(({ id }) => near.add(id));
+  for (const { solved } of circuits.values()) {
+    const ids = solved.input.loops.map(({ id }) => id);
+    if (ids.some((id) => near.has(id))) ids.forEach((id) => near.add(id));
+  }
   const meshOf = (id: string) => (near.has(id) ? 'fine' : 'coarse');
   const reducedOf = (id: string): Float64Array => {
     const { model } = loops.get(id)!;
     const mesh = meshOf(id);
-    return fluxes.get(`${place} ${mesh} ${model.key}`, () =>
+    return fluxes.loops.get(`${place} ${mesh} ${model.key}`, () =>
       reducedFlux(body[mesh], model.filaments, placement)
     );
   };
+  const overSteel = (solved: SolvedCircuit, key: number, mesh: 'fine' | 'coarse'): Change =>
+    fluxes.circuits.get(`${place} ${mesh} ${key}`, () => changeOf(solved, body, placement, mesh));
   const own = new Map<string, number>();
   const readouts = site.circuits.flatMap(({ id, channel }) => {
-    const solved = circuits.get(id);
-    if (!solved) return [];
+    const surveyed = circuits.get(id);
+    if (!surveyed) return [];
+    const { solved, key } = surveyed;
     const ids = solved.input.loops.map((loop) => loop.id);
     const change = solved.steel
-      ? changeOf(solved, body, placement, meshOf(ids[0]!))
+      ? overSteel(solved, key, meshOf(ids[0]!))
       : ids.map((a) => ids.map((b) => -dot(reducedOf(a), reducedOf(b))));
     ids.forEach((loop, i) => {
       const value = change[i]![i]!;
