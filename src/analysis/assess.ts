@@ -2,7 +2,7 @@
  * The one entry: a drawing in, everything that follows from it out. The first answer to an edit holds what a gesture can
  * wait for; passes over steel, plausible ranges and class margins follow in further answers, one step at a time.
  */
-import { vehicleOf, type CatalogueVehicle } from '#plan/catalogue/vehicles';
+import { vehicleOf } from '#plan/catalogue/vehicles';
 import type { Site } from '#plan/schema';
 import { createBodyStore } from './electrical/bodies';
 import { findingsOf } from './findings/index';
@@ -13,6 +13,7 @@ import { beatsOf } from './readouts/beats';
 import { couplingsOf } from './readouts/couplings';
 import { createFluxCache, probeReadout } from './readouts/probes';
 import type { Assessment, CircuitReadout } from './results';
+import { readyVehicles } from './ready';
 import { createSurveyor, loopsOf } from './survey';
 import { quantitiesOf } from './takeoff/quantities';
 
@@ -35,31 +36,19 @@ export const createAssessor = (): Assessor => {
   const bodies = createBodyStore();
   const surveyor = createSurveyor();
   const keeper = createPassKeeper(surveyor);
-  const followUps = createFollowUps(surveyor, keeper, bodies);
+  const followUps = createFollowUps(surveyor, keeper);
   const fluxes = createFluxCache();
-
-  const readyBodies = (site: Site) => {
-    const ready = new Map(
-      vehiclesInPlay(site).flatMap((vehicle) =>
-        bodies.has(vehicle) ? [[vehicle.id, bodies.get(vehicle)] as const] : []
-      )
-    );
-    return {
-      bodyOf: ({ id }: CatalogueVehicle) => ready.get(id) ?? null,
-      ready: [...ready.keys()].join()
-    };
-  };
 
   const assess = (site: Site, thoroughness: Thoroughness = 'all'): Assessment => {
     const isPage = thoroughness === 'prepared';
     if (!isPage) while (prepareNext(site));
     if (thoroughness === 'complete') while (followNext(site));
     const survey = surveyor.survey(site);
-    const { bodyOf, ready } = readyBodies(site);
+    const ready = readyVehicles(site, bodies);
     const passes = new Map(
       [...survey.circuits.values()].map((each) => [
         each.circuit.id,
-        keeper.passesOver(each, survey, bodyOf, ready, !isPage)
+        keeper.passesOver(each, survey, ready, !isPage)
       ])
     );
     const circuits = [...survey.circuits.values()].map((each): CircuitReadout => {
@@ -72,18 +61,18 @@ export const createAssessor = (): Assessor => {
           ...survey.loops.filter(({ id }) => own.has(id)).map(({ selfResonance_Hz }) => selfResonance_Hz)
         ),
         ...passes.get(each.circuit.id)!,
-        ...followUps.resultsOf(each, survey)
+        ...followUps.resultsOf(each, survey, ready)
       };
     });
     const result = {
-      pending: vehiclesInPlay(site).some((vehicle) => !bodyOf(vehicle)),
-      isFollowed: isPage && followUps.isLeft(survey, bodyOf),
+      pending: !ready.isComplete,
+      isFollowed: isPage && followUps.isLeft(survey, ready),
       loops: survey.loops,
       couplings: couplingsOf(survey),
       circuits,
       probes: site.probes.flatMap((probe) => {
         const vehicle = vehicleOf(probe.vehicle, site);
-        const body = vehicle && bodyOf(vehicle);
+        const body = vehicle && ready.bodyOf(vehicle);
         return vehicle && body ? [probeReadout(probe, vehicle, body, site, survey, fluxes, !isPage)] : [];
       }),
       beats: beatsOf(survey, (id) => Math.min(0, ...passes.get(id)!.responses.map(({ best }) => best))),
@@ -98,7 +87,8 @@ export const createAssessor = (): Assessor => {
     return missing !== undefined;
   };
 
-  const followNext = (site: Site): boolean => followUps.next(surveyor.survey(site), readyBodies(site).bodyOf);
+  const followNext = (site: Site): boolean =>
+    followUps.next(surveyor.survey(site), readyVehicles(site, bodies));
 
   return { assess, prepareNext, followNext };
 };

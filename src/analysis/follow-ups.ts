@@ -1,35 +1,111 @@
 /**
- * What follows the first answer to an edit, in steps short enough that the next edit does not wait for long: passes over
- * steel, then per circuit the cost of steel.
+ * What follows the first answer to an edit: passes over steel first, then, circuit by circuit, what is made in several
+ * steps. A step is short enough that the next edit does not wait for long.
  */
-import type { CatalogueVehicle } from '#plan/catalogue/vehicles';
-import type { BodyStore, VehicleBody } from './electrical/bodies';
+import type { Site } from '#plan/schema';
 import type { PassKeeper } from './passes';
+import type { Ready } from './ready';
 import { RecentCache } from './recent-cache';
-import type { CircuitRanges, ClassMargin, SteelCost } from './results';
+import type { CircuitReadout, SteelCost } from './results';
+import { steelCost } from './steel-cost';
 import type { Survey, SurveyedCircuit, Surveyor } from './survey';
 
-type BodyOf = (vehicle: CatalogueVehicle) => VehicleBody | null;
+type Following = Pick<CircuitReadout, 'ranges' | 'classes' | 'steel'>;
 
 export interface FollowUps {
-  next(survey: Survey, bodyOf: BodyOf): boolean;
-  isLeft(survey: Survey, bodyOf: BodyOf): boolean;
+  /** One more step; false when nothing is left. */
+  next(survey: Survey, ready: Ready): boolean;
+  isLeft(survey: Survey, ready: Ready): boolean;
   /** What is there already. */
-  resultsOf(
-    surveyed: SurveyedCircuit,
-    survey: Survey
-  ): {
-    readonly ranges: CircuitRanges | null;
-    readonly classes: readonly ClassMargin[] | null;
-    readonly steel: SteelCost | null;
-  };
+  resultsOf(surveyed: SurveyedCircuit, survey: Survey, ready: Ready): Following;
 }
 
-export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper, bodies: BodyStore): FollowUps => {
-  void surveyor;
-  void bodies;
-  void RecentCache;
-  const next = (survey: Survey, bodyOf: BodyOf): boolean =>
-    [...survey.circuits.values()].some((each) => keeper.followNext(each, survey, bodyOf));
-  return { next, isLeft: () => false, resultsOf: () => ({ ranges: null, classes: null, steel: null }) };
+/** A result that is made in steps; the last step leaves it in the cache. */
+interface Task<T> {
+  readonly cache: RecentCache<string, T>;
+  readonly steps: (surveyed: SurveyedCircuit, survey: Survey, ready: Ready) => Generator<void, T>;
+}
+
+export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper): FollowUps => {
+  const withoutSteel = new WeakMap<Site, Site>();
+  const bareSite = (site: Site): Site => {
+    const known = withoutSteel.get(site);
+    if (known) return known;
+    const bare = { ...site, steel: [] };
+    withoutSteel.set(site, bare);
+    return bare;
+  };
+
+  const steel: Task<SteelCost | null> = {
+    cache: new RecentCache(2_000),
+    *steps(surveyed, survey, ready) {
+      if (!surveyed.solved.steel) return null;
+      const bareSurvey = surveyor.survey(bareSite(survey.site));
+      const bare = bareSurvey.circuits.get(surveyed.circuit.id)!;
+      const { responses } = keeper.passesOver(surveyed, survey, ready, true);
+      yield;
+      const { responses: bareResponses } = keeper.passesOver(bare, bareSurvey, ready, true);
+      yield;
+      const [first] = [...responses.filter(({ wanted }) => wanted), ...responses];
+      const body = first && ready.bodyOf({ id: first.vehicle });
+      const vehicle = body ? { id: first.vehicle, body } : null;
+      return yield* steelCost({ survey, surveyed, bare, responses, bareResponses, vehicle });
+    }
+  };
+
+  const tasks: readonly Task<unknown>[] = [steel];
+  const begun = new Map<string, Generator<void, unknown>>();
+
+  const givens = new WeakMap<Site, number>();
+  const givenOf = (site: Site): number => {
+    const known = givens.get(site);
+    if (known !== undefined) return known;
+    const number = surveyor.numberOf(JSON.stringify([site.lanes, site.vehicles, site.tolerances]));
+    givens.set(site, number);
+    return number;
+  };
+  const keyOf = ({ circuit, key }: SurveyedCircuit, { site }: Survey, ready: Ready): string => {
+    const asked = JSON.stringify([circuit.channel?.tripThreshold, circuit.detect]);
+    return `${key} ${givenOf(site)} ${asked} ${ready.text}`;
+  };
+
+  /** The first task without a result, of the circuits in order. */
+  const missing = (survey: Survey, ready: Ready) => {
+    for (const surveyed of survey.circuits.values()) {
+      const key = keyOf(surveyed, survey, ready);
+      const task = tasks.findIndex(({ cache }) => !cache.has(key));
+      if (task >= 0) return { surveyed, key, task: tasks[task]!, name: `${task} ${key}` };
+    }
+    return null;
+  };
+
+  const next = (survey: Survey, ready: Ready): boolean => {
+    for (const surveyed of survey.circuits.values())
+      if (keeper.followNext(surveyed, survey, ready)) return true;
+    const found = missing(survey, ready);
+    if (!found) {
+      begun.clear();
+      return false;
+    }
+    const { surveyed, key, task, name } = found;
+    const steps = begun.get(name) ?? task.steps(surveyed, survey, ready);
+    begun.set(name, steps);
+    const step = steps.next();
+    if (step.done) {
+      task.cache.get(key, () => step.value);
+      begun.delete(name);
+    }
+    return true;
+  };
+
+  return {
+    next,
+    isLeft: (survey, ready) =>
+      missing(survey, ready) !== null ||
+      [...survey.circuits.values()].some((each) => keeper.isLeft(each, survey, ready)),
+    resultsOf: (surveyed, survey, ready) => {
+      const key = keyOf(surveyed, survey, ready);
+      return { ranges: null, classes: null, steel: steel.cache.peek(key) ?? null };
+    }
+  };
 };

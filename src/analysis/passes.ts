@@ -1,11 +1,10 @@
 /** Vehicles driven over every circuit, and what is kept of it. */
-import type { CatalogueVehicle } from '#plan/catalogue/vehicles';
 import type { Site } from '#plan/schema';
-import type { VehicleBody } from './electrical/bodies';
 import { neighbourResponses, vehicleResponses, type PassMeans } from './passing/responses';
 import type { Strongest } from './passing/strongest';
 import { RecentCache } from './recent-cache';
 import type { NeighbourResponse, VehicleResponse } from './results';
+import type { Ready } from './ready';
 import type { Survey, SurveyedCircuit, Surveyor } from './survey';
 
 export interface Passes {
@@ -15,21 +14,14 @@ export interface Passes {
   readonly isFollowing: boolean;
 }
 
-type BodyOf = (vehicle: CatalogueVehicle) => VehicleBody | null;
-
 export interface PassKeeper {
   /** `atOnce`: over steel too, which takes longer than a gesture may. */
-  passesOver(
-    surveyed: SurveyedCircuit,
-    survey: Survey,
-    bodyOf: BodyOf,
-    ready: string,
-    atOnce: boolean
-  ): Passes;
+  passesOver(surveyed: SurveyedCircuit, survey: Survey, ready: Ready, atOnce: boolean): Passes;
   /** One more step of what `passesOver` left for later; false when nothing is left. */
-  followNext(surveyed: SurveyedCircuit, survey: Survey, bodyOf: BodyOf): boolean;
+  followNext(surveyed: SurveyedCircuit, survey: Survey, ready: Ready): boolean;
+  isLeft(surveyed: SurveyedCircuit, survey: Survey, ready: Ready): boolean;
   /** Means for passes of other kinds over the same circuit. */
-  meansFor(surveyed: SurveyedCircuit, site: Site, bodyOf: BodyOf): PassMeans;
+  meansFor(surveyed: SurveyedCircuit, site: Site, ready: Ready): PassMeans;
 }
 
 const NOTHING: Passes = { responses: [], neighbours: [], isFollowing: true };
@@ -39,10 +31,17 @@ export const createPassKeeper = ({ numberOf }: Surveyor): PassKeeper => {
   const answers = new RecentCache<string, Passes>(2_000);
   const last = new Map<string, Passes>();
 
-  const contextOf = ({ key }: SurveyedCircuit, site: Site): string =>
-    `${key} ${numberOf(JSON.stringify(site.lanes))}`;
+  const lanes = new WeakMap<Site, number>();
+  const lanesOf = (site: Site): number => {
+    const known = lanes.get(site);
+    if (known !== undefined) return known;
+    const number = numberOf(JSON.stringify(site.lanes));
+    lanes.set(site, number);
+    return number;
+  };
+  const contextOf = ({ key }: SurveyedCircuit, site: Site): string => `${key} ${lanesOf(site)}`;
 
-  const meansFor = (surveyed: SurveyedCircuit, site: Site, bodyOf: BodyOf): PassMeans => {
+  const meansFor = (surveyed: SurveyedCircuit, site: Site, { bodyOf }: Ready): PassMeans => {
     const context = contextOf(surveyed, site);
     return {
       bodyOf,
@@ -57,7 +56,7 @@ export const createPassKeeper = ({ numberOf }: Surveyor): PassKeeper => {
   });
 
   /** Whether every pass is kept, and the first that is not. */
-  const missing = (surveyed: SurveyedCircuit, site: Site, bodyOf: BodyOf): (() => void) | null => {
+  const missing = (surveyed: SurveyedCircuit, site: Site, { bodyOf }: Ready): (() => void) | null => {
     const context = contextOf(surveyed, site);
     let first: (() => void) | null = null;
     answer(surveyed, site, {
@@ -75,26 +74,36 @@ export const createPassKeeper = ({ numberOf }: Surveyor): PassKeeper => {
     return first;
   };
 
+  const keyOf = (surveyed: SurveyedCircuit, site: Site, ready: Ready): string => {
+    const { channel, detect } = surveyed.circuit;
+    const asked = JSON.stringify([channel?.tripThreshold, detect, site.vehicles]);
+    return `${contextOf(surveyed, site)} ${numberOf(ready.text)} ${asked}`;
+  };
+
+  /** The first pass over steel that is still to be made. */
+  const left = (surveyed: SurveyedCircuit, site: Site, ready: Ready): (() => void) | null =>
+    surveyed.solved.steel === null || answers.has(keyOf(surveyed, site, ready))
+      ? null
+      : missing(surveyed, site, ready);
+
   return {
     meansFor,
-    passesOver: (surveyed, survey, bodyOf, ready, atOnce) => {
-      const { site } = survey;
+    passesOver: (surveyed, { site }, ready, atOnce) => {
       const { circuit, solved } = surveyed;
-      const asked = JSON.stringify([circuit.channel?.tripThreshold, circuit.detect, site.vehicles]);
-      const key = `${contextOf(surveyed, site)} ${numberOf(ready)} ${asked}`;
-      const known = answers.peek(key);
-      if (!known && solved.steel && !atOnce && missing(surveyed, site, bodyOf))
+      if (!atOnce && left(surveyed, site, ready))
         return { ...(last.get(circuit.id) ?? NOTHING), isFollowing: true };
-      const made = known ?? answers.get(key, () => answer(surveyed, site, meansFor(surveyed, site, bodyOf)));
-      last.set(circuit.id, made);
+      const made = answers.get(keyOf(surveyed, site, ready), () =>
+        answer(surveyed, site, meansFor(surveyed, site, ready))
+      );
+      if (solved.steel) last.set(circuit.id, made);
       return made;
     },
-    followNext: (surveyed, { site }, bodyOf) => {
-      if (!surveyed.solved.steel) return false;
-      const next = missing(surveyed, site, bodyOf);
+    followNext: (surveyed, { site }, ready) => {
+      const next = left(surveyed, site, ready);
       next?.();
       return next !== null;
-    }
+    },
+    isLeft: (surveyed, { site }, ready) => left(surveyed, site, ready) !== null
   };
 };
 

@@ -13,6 +13,11 @@ type NamesOf<Message> = Message extends string
     ? Names<One> | Names<Other> | 'count'
     : never;
 
+/** Messages that need nothing filled in. */
+export type PlainMessageKey = {
+  [Key in MessageKey]: [NamesOf<Messages[Key]>] extends [never] ? Key : never;
+}[MessageKey];
+
 type Values<Name extends string> = { readonly [N in Name]: N extends 'count' ? number : string | number };
 type Arguments<Key extends MessageKey> = [NamesOf<Messages[Key]>] extends [never]
   ? []

@@ -6,10 +6,20 @@ import type { Answer } from './transport';
 
 const assessor = createAssessor();
 
+/** Milliseconds of work after which the newest drawing gets its turn. */
+const TURN = 40;
+
+/** One vehicle made ready, which takes long, or as much of what follows as fits a turn. */
+const goOn = (site: Site): void => {
+  if (assessor.prepareNext(site)) return;
+  const start = performance.now();
+  while (performance.now() - start < TURN && assessor.followNext(site));
+};
+
 const api = {
-  /** Answers at once with the vehicles that are ready; preparing one takes long, so each is a step of its own. */
+  /** Answers at once with what is ready; `prepare` first gets more of it ready. */
   assess(site: Site, revision: number, prepare: boolean): Answer {
-    if (prepare) assessor.prepareNext(site);
+    if (prepare) goOn(site);
     return { revision, assessment: assessor.assess(site, 'prepared') };
   }
 };

@@ -3,7 +3,8 @@
  *
  * Every request carries a revision. While one is in flight the newest waiting request replaces older ones. An answer
  * whose revision is not the one in flight (late, duplicated, or from a transport that was given up) is dropped. A
- * pending answer is handed on and asked for again, one prepared vehicle at a time, unless something newer waits. A
+ * pending answer is handed on and asked for again, one prepared vehicle at a time, unless something newer waits; so is one
+ * that is followed by more, after a pause. A
  * failure restarts the transport once and repeats the newest request; a second failure in a row is reported.
  */
 import type { Site } from '#plan/schema';
@@ -41,6 +42,9 @@ interface Request {
   readonly prepare: boolean;
 }
 
+/** Seconds after an answer before what follows it is asked for: while a hand moves, only first answers are. */
+const PAUSE = 0.05;
+
 const reasonOf = (problem: unknown) => (problem instanceof Error ? problem.message : String(problem));
 
 export function createAssessmentClient(options: ClientOptions): AssessmentClient {
@@ -49,6 +53,7 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
   let waiting: Request | null = null;
   let inFlight: Request | null = null;
   let stopWaiting = () => {};
+  let stopFollowing = () => {};
   let hasRestarted = false;
   let isClosed = false;
 
@@ -82,9 +87,15 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
     inFlight = null;
     hasRestarted = false;
     options.onAnswer(answer);
-    if (answer.assessment.pending) waiting ??= { ...flight, prepare: true };
-    if (waiting) sendWaiting();
-    else options.onState({ kind: 'idle' });
+    const { pending, isFollowed } = answer.assessment;
+    if (pending) waiting ??= { ...flight, prepare: true };
+    if (waiting) return sendWaiting();
+    options.onState({ kind: 'idle' });
+    if (isFollowed)
+      stopFollowing = options.timer.after(PAUSE, () => {
+        waiting ??= { ...flight, prepare: true };
+        sendWaiting();
+      });
   }
 
   function connect(): Transport {
@@ -98,6 +109,7 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
     const request = waiting;
     if (request === null || inFlight !== null || isClosed) return;
     waiting = null;
+    stopFollowing();
     // A copy: a repeated request must not accept what an abandoned transport still says about it.
     const flight = { ...request };
     inFlight = flight;
@@ -132,6 +144,7 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
     },
     close() {
       isClosed = true;
+      stopFollowing();
       waiting = null;
       giveUpTransport();
     }

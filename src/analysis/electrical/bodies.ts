@@ -16,10 +16,8 @@ export interface VehicleBody extends Meshes {
   /** Number of this set of parts, for caches. */
   readonly key: number;
   readonly parts: readonly Part[];
-  /** Over a conducting plane, metres below the road; built when first asked for. */
+  /** Over a conducting plane, metres below the road. */
   over(depth: number): Meshes;
-  /** Whether that is built already. */
-  isReadyOver(depth: number): boolean;
 }
 
 const COARSE = 0.42;
@@ -48,12 +46,21 @@ export const partsOf = ({ parts }: Vehicle): Part[] =>
 
 /** Planes nearer to one another than this are one, metres. */
 const SAME_PLANE = 0.01;
-const MOST_PLANES = 4;
+const MOST_PLANES = 24;
 
-const meshesOf = (parts: readonly Part[], mirror: number | null): Meshes => ({
-  fine: buildBody(parts, 1, mirror),
-  coarse: buildBody(parts, COARSE, mirror)
-});
+/** Over a plane each mesh is made when first asked for: most searches need the coarse one alone. */
+const meshesOver = (parts: readonly Part[], depth: number): Meshes => {
+  let fine: Body | null = null;
+  let coarse: Body | null = null;
+  return {
+    get fine() {
+      return (fine ??= buildBody(parts, 1, depth));
+    },
+    get coarse() {
+      return (coarse ??= buildBody(parts, COARSE, depth));
+    }
+  };
+};
 
 const bodyOf = (parts: readonly Part[], key: number): VehicleBody => {
   const planes = new Map<number, Meshes>();
@@ -61,13 +68,13 @@ const bodyOf = (parts: readonly Part[], key: number): VehicleBody => {
   return {
     key,
     parts,
-    ...meshesOf(parts, null),
-    isReadyOver: (depth) => planes.has(planeOf(depth)),
+    fine: buildBody(parts),
+    coarse: buildBody(parts, COARSE),
     over: (depth) => {
       const plane = planeOf(depth);
       const known = planes.get(plane);
       if (known) return known;
-      const made = meshesOf(parts, plane * SAME_PLANE);
+      const made = meshesOver(parts, plane * SAME_PLANE);
       if (planes.size >= MOST_PLANES) planes.delete(planes.keys().next().value!);
       planes.set(plane, made);
       return made;

@@ -35,8 +35,16 @@ export const drawnOf = ({ shape, turns, slot }: Loop, wire: Wire | undefined): s
     wire && [wire.conductorDiameter, wire.insulatedDiameter, wire.insulationPermittivity]
   ]);
 
-/** Null for a loop that cannot be wound: an impossible shape or an unknown wire. */
-export const modelLoop = (loop: Loop, wire: Wire | undefined, key: number): LoopModel | null => {
+/**
+ * Null for a loop that cannot be wound: an impossible shape or an unknown wire. `inductanceOf`: for whoever keeps the
+ * inductances of windings, H, of the field outside the copper.
+ */
+export const modelLoop = (
+  loop: Loop,
+  wire: Wire | undefined,
+  key: number,
+  inductanceOf: (winding: Winding) => number = externalInductance
+): LoopModel | null => {
   if (!wire || problemOf(loop.shape)) return null;
   const winding = windingOf(loop, { conductor: wire.conductorDiameter, insulated: wire.insulatedDiameter });
   return {
@@ -46,7 +54,7 @@ export const modelLoop = (loop: Loop, wire: Wire | undefined, key: number): Loop
     winding,
     filaments: filamentsOf(winding),
     roughFilaments: filamentsOf(winding, FEW_SIDES),
-    external: externalInductance(winding),
+    external: inductanceOf(winding),
     sawCut: pathOf(loop.shape).sawCut
   };
 };

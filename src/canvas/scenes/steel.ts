@@ -27,16 +27,9 @@ export function steelText(steel: Steel, units: DisplayUnits): string {
   return steel.kind === 'mat' ? `Mat, bars every ${say(steel.pitch)}, ${depth}` : `Plate, ${depth}`;
 }
 
-/** Direction of the longest side, degrees: bars run along it and across. */
-function directionOf(outline: readonly Point[]): number {
-  const longest = sidesOf(outline).reduce((best, side) =>
-    Math.hypot(side.to[0] - side.from[0], side.to[1] - side.from[1]) >
-    Math.hypot(best.to[0] - best.from[0], best.to[1] - best.from[1]) + 1e-9
-      ? side
-      : best
-  );
-  const { from, to } = longest;
-  return (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
+/** Degrees: bars run along the first side and across, as the model has them. */
+function directionOf([from, to]: readonly Point[]): number {
+  return (Math.atan2(to![1] - from![1], to![0] - from![0]) * 180) / Math.PI;
 }
 
 /** Pieces of the upright line at `x` that lie inside the outline. */

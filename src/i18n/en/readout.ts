@@ -49,7 +49,8 @@ export const readout = {
   'capacitance.whole': 'Capacitance',
   'capacitance.turns': 'Between turns',
   'capacitance.ground': 'To the ground',
-  'capacitance.hint': 'From the driest to the wettest permittivity that the pavement’s material plausibly has.',
+  'capacitance.hint':
+    'From the driest to the wettest permittivity that the pavement’s material plausibly has.',
 
   'ranges.title': 'Plausible ranges',
   'ranges.caption': 'Where each figure lies nineteen times in twenty, and what moves it most',
@@ -68,7 +69,8 @@ export const readout = {
   'ranges.input.vehicleHeight': 'vehicle height',
 
   'conditions.title': 'Temperature and moisture',
-  'conditions.caption': 'The figures at the terminals on the coldest and the hottest day, and with dry and wet pavement',
+  'conditions.caption':
+    'The figures at the terminals on the coldest and the hottest day, and with dry and wet pavement',
   'conditions.cold': 'Coldest, {temperature}',
   'conditions.hot': 'Hottest, {temperature}',
   'conditions.dry': 'Dry',
@@ -95,6 +97,8 @@ export const readout = {
   'frequency.given': 'Frequency as given.',
   'frequency.setting': 'Frequency from the unit’s setting.',
   'frequency.assumed': 'No channel: 50 kHz assumed.',
+
+  'probe.title': 'What it changes where it stands',
 
   'response.title': 'Least response by vehicle, over the threshold',
   'response.caption': 'Vehicles driven along the lane: the least response over the paths across it',

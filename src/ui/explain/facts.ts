@@ -9,7 +9,7 @@ import type {
   PlausibleRange,
   VehicleResponse
 } from '#analysis/results';
-import type { MessageKey } from '#i18n/message';
+import type { PlainMessageKey } from '#i18n/message';
 import { wireOf, type Wire } from '#plan/catalogue/wires';
 import type { Circuit, Loop, Site } from '#plan/schema';
 import { outlineOf } from '#plan/shapes/index';
@@ -35,7 +35,7 @@ export interface Facts {
 export interface Given {
   /** In the notation of `formula.ts`; empty where there is none. */
   readonly symbol: string;
-  readonly label: MessageKey;
+  readonly label: PlainMessageKey;
   readonly value: number | null | undefined;
   readonly kind: QuantityKind;
   readonly options?: FormatOptions;
@@ -49,7 +49,7 @@ export interface Entry {
 
 export const given = (
   symbol: string,
-  label: MessageKey,
+  label: PlainMessageKey,
   value: number | null | undefined,
   kind: QuantityKind,
   options?: FormatOptions

@@ -51,6 +51,8 @@ export interface Topic {
   readonly other?: string;
   readonly vehicle?: string;
   readonly lane?: string;
+  /** Place of a vehicle on the plan in the document's list. */
+  readonly probe?: number;
   readonly figure?: RangedFigure;
 }
 

@@ -21,7 +21,7 @@ export function watchedProbe(site: Site, selection: readonly Ref[]): number | nu
 }
 
 /** While vehicles are being prepared some have no readout, and the positions in the two lists differ. */
-function readoutOf(site: Site, { probes }: Assessment, index: number): ProbeReadout | undefined {
+export function probeReadoutOf(site: Site, { probes }: Assessment, index: number): ProbeReadout | undefined {
   if (probes.length === site.probes.length) return probes[index];
   const probe = site.probes[index];
   return probes.find(
@@ -35,7 +35,7 @@ export function callsOf(
   assessment: Assessment | null,
   probe: number | null
 ): readonly CircuitCall[] {
-  const readout = probe === null || !assessment ? undefined : readoutOf(site, assessment, probe);
+  const readout = probe === null || !assessment ? undefined : probeReadoutOf(site, assessment, probe);
   if (!readout) return [];
   return site.circuits.flatMap((circuit): CircuitCall[] => {
     const found = readout.circuits.find(({ id }) => id === circuit.id);

@@ -59,10 +59,7 @@ const loopShares = ({ loop }: Facts): readonly Given[] =>
 
 export const circuitEntries = {
   'terminal-inductance': {
-    formulas: [
-      'L = frac{Im Z}{2πf}',
-      'Z = Z_0 frac{Z_L + Z_0 tanh (γ l)}{Z_0 + Z_L tanh (γ l)}'
-    ],
+    formulas: ['L = frac{Im Z}{2πf}', 'Z = Z_0 frac{Z_L + Z_0 tanh (γ l)}{Z_0 + Z_L tanh (γ l)}'],
     inputs: (facts) => [frequency(facts), ...parts(facts)],
     result: inductance
   },

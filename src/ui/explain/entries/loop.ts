@@ -2,8 +2,7 @@
 import type { ExplainedId } from '../topic';
 import { given, perimeterOf, type Entry, type Facts, type Given } from '../facts';
 
-const turns = ({ loop }: Facts): Given =>
-  given('N', 'explain.in.turns', loop?.drawn.turns, 'count');
+const turns = ({ loop }: Facts): Given => given('N', 'explain.in.turns', loop?.drawn.turns, 'count');
 const wire = ({ loop }: Facts): Given =>
   given('2a', 'explain.in.conductor', loop?.wireUsed?.conductorDiameter, 'smallLength');
 const insulated = ({ loop }: Facts): Given =>
@@ -18,8 +17,7 @@ const frequency = ({ loop }: Facts): Given =>
   given('f', 'explain.in.frequency', loop?.frequency_Hz, 'frequency');
 const temperature = ({ site }: Facts): Given =>
   given('T', 'explain.in.temperature', site.temperature_C, 'temperature');
-const length = ({ loop }: Facts): Given =>
-  given('l', 'explain.in.wireLength', loop?.wireLength_m, 'length');
+const length = ({ loop }: Facts): Given => given('l', 'explain.in.wireLength', loop?.wireLength_m, 'length');
 const inductance = ({ loop }: Facts): Given =>
   given('L', 'explain.in.magnetic', loop?.inductance_H, 'inductance');
 const capacitance = ({ loop }: Facts): Given =>
@@ -122,8 +120,7 @@ export const loopEntries = {
       fill(facts),
       pavement(facts)
     ],
-    result: ({ loop }) =>
-      given('C_{ground}', 'capacitance.ground', loop?.groundCapacitance_F, 'capacitance')
+    result: ({ loop }) => given('C_{ground}', 'capacitance.ground', loop?.groundCapacitance_F, 'capacitance')
   },
   'self-resonance': {
     formulas: ['f_{res} = frac{1}{2π sqrt{L C}}'],

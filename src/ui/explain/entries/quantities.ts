@@ -26,7 +26,8 @@ export const quantityEntries = {
       given('l', 'quantities.loopWire', amountOf(facts, 'loop wire'), 'length'),
       given('2 l_{tail}', 'quantities.tailWire', amountOf(facts, 'tail wire'), 'length')
     ],
-    result: (facts) => given('l_{all}', 'quantities.wire', amountOf(facts, 'loop wire', 'tail wire'), 'length')
+    result: (facts) =>
+      given('l_{all}', 'quantities.wire', amountOf(facts, 'loop wire', 'tail wire'), 'length')
   },
   'saw-cut': {
     formulas: ['s_{all} = s + l_{tail}'],
@@ -40,12 +41,7 @@ export const quantityEntries = {
   sealant: {
     formulas: ['V = s_{all} h w − frac{π D^2}{4} l_{all}'],
     inputs: (facts) => [
-      given(
-        's_{all}',
-        'quantities.sawCut',
-        amountOf(facts, 'loop saw cut', 'home run saw cut'),
-        'length'
-      ),
+      given('s_{all}', 'quantities.sawCut', amountOf(facts, 'loop saw cut', 'home run saw cut'), 'length'),
       given('l_{all}', 'quantities.wire', amountOf(facts, 'loop wire', 'tail wire'), 'length'),
       ...ofOne(
         facts,

@@ -1,6 +1,7 @@
 /** What vehicles, test plates, steel and tolerances do to a circuit. */
 import type { CircuitReadout } from '#analysis/results';
 import { vehicleOf } from '#plan/catalogue/vehicles';
+import { probeReadoutOf } from '../../plan/calls';
 import type { QuantityKind } from '#units/kind';
 import type { ExplainedId, RangedFigure } from '../topic';
 import { given, type Entry, type Facts, type Given } from '../facts';
@@ -65,8 +66,8 @@ export const vehicleEntries = {
       inductance(facts),
       given('f', 'explain.in.frequency', facts.circuit?.frequency_Hz, 'frequency')
     ],
-    result: ({ assessment, topic }) => {
-      const probe = assessment?.probes.find(({ vehicle }) => vehicle === topic.vehicle);
+    result: ({ site, assessment, topic }) => {
+      const probe = assessment && probeReadoutOf(site, assessment, topic.probe ?? 0);
       const here = probe?.circuits.find(({ id }) => id === topic.circuit);
       return given('ΔL', 'explain.in.deltaL', here?.deltaL_H, 'inductance', { digits: 3 });
     }

@@ -1,0 +1,19 @@
+/** The cut across a slot. */
+export const section = {
+  'section.title': 'Cross-section',
+  'section.label': 'Slot of {name}, to scale: {depth} deep and {width} wide',
+  'section.surface': 'Road surface',
+  'section.cover': 'cover {cover}',
+  'section.shared': 'shared',
+  'section.slotWords': {
+    one: '{count} wire in the slot, {cover} of cover.',
+    other: '{count} wires in the slot, {cover} of cover.'
+  },
+  'section.sharedWords': {
+    one: '{count} wire in the shared slot, {cover} of cover.',
+    other: '{count} wires in the shared slot, those of the two halves in turn, {cover} of cover.'
+  },
+  'section.mat': 'Steel mat {depth} deep: {bar} bars every {pitch}.',
+  'section.plate': 'Steel plate {depth} deep.',
+  'section.unknownWire': 'The wire of this loop is unknown.'
+} as const;

@@ -1,0 +1,67 @@
+/** The cross-section in pixels: to scale, with steel that lies too deep for the scale drawn below a break. */
+import type { SlotSection } from '#analysis/section/slot-section';
+
+export interface SectionLayout {
+  readonly width: number;
+  readonly height: number;
+  /** Pixels per metre, the same across and down. */
+  readonly scale: number;
+  /** Of the road surface. */
+  readonly surface: number;
+  /** Middle of each slot. */
+  readonly slots: readonly number[];
+  readonly steel: readonly { readonly id: string; readonly y: number; readonly isBroken: boolean }[];
+  /** Where the broken part begins; null where all is to scale. */
+  readonly breakAt: number | null;
+}
+
+const WIDTH = 330;
+const MARGIN = { top: 26, bottom: 34 } as const;
+/** Pixels for the ground down to the bottom of the slot, with some below it. */
+const GROUND = 170;
+/** Steel down to so many slot depths is drawn to scale. */
+const TO_SCALE = 3;
+/** The ground shown below the slot where nothing else lies there, in slot depths. */
+const BELOW = 0.15;
+const BROKEN_STEP = 22;
+/** The slots take at most this part of the width. */
+const WIDEST_SLOT = 0.2;
+
+export function sectionLayout(section: SlotSection): SectionLayout {
+  const { depth, width, slots, steel } = section;
+  const near = steel.filter((each) => each.depth <= TO_SCALE * depth);
+  const far = steel.filter((each) => each.depth > TO_SCALE * depth);
+  const standsOut = Math.max(0, ...slots.map(({ cover }) => -cover), ...near.map((each) => -each.depth));
+  const down = Math.max(
+    depth * (1 + BELOW),
+    ...near.map(({ depth: at, bars }) => at + 2 * (bars?.radius ?? 0) + depth * BELOW)
+  );
+  const scale = Math.min(
+    GROUND / (down + standsOut),
+    (WIDTH * WIDEST_SLOT) / Math.max(width, section.insulated)
+  );
+  const surface = MARGIN.top + standsOut * scale;
+  const bottom = surface + down * scale;
+  const breakAt = far.length > 0 ? bottom : null;
+  const share = WIDTH / (slots.length + 1);
+  return {
+    width: WIDTH,
+    height: bottom + far.length * BROKEN_STEP + MARGIN.bottom,
+    scale,
+    surface,
+    slots: slots.map((_, index) => share * (index + 1)),
+    steel: [
+      ...near.map(({ id, depth: at }) => ({ id, y: surface + at * scale, isBroken: false })),
+      ...far.map(({ id }, index) => ({ id, y: bottom + (index + 0.6) * BROKEN_STEP, isBroken: true }))
+    ],
+    breakAt
+  };
+}
+
+/** A round length of about a fifth of the picture, metres. */
+export function scaleBarOf({ scale, width }: SectionLayout, isImperial: boolean): number {
+  const steps = isImperial
+    ? [0.125, 0.25, 0.5, 1, 2, 4].map((inches) => inches * 0.0254)
+    : [0.002, 0.005, 0.01, 0.02, 0.05, 0.1];
+  return steps.findLast((step) => step * scale <= width / 5) ?? steps[0]!;
+}
