@@ -1,4 +1,8 @@
-/** How much of a vehicle stands over which piece of steel. */
+/**
+ * How much of a vehicle stands over which piece of steel. What counts is the steel near the loop: against vehicle and mat
+ * solved together the plane is within a few percent as soon as a quarter of the vehicle is over it, and from there down to
+ * a cover its share goes to nothing.
+ */
 import type { Placement } from '#physics/field/filaments';
 import type { Part } from '#physics/vehicle/parts';
 import { contains } from '#plan/geometry/polygons';
@@ -9,13 +13,13 @@ import { planeUnder } from './steel';
 export interface Standing {
   /** Of the plane that the steel looks like, metres below the road. */
   readonly depth: number;
-  /** Of the vehicle's area, 0 to 1; samples say so, so nearly all counts as all. */
+  /** How far the plane counts, 0 to 1. */
   readonly share: number;
 }
 
 const ACROSS = [-0.4, 0, 0.4];
 const ALONG = [-0.45, -0.225, 0, 0.225, 0.45];
-const NEARLY = 0.04;
+const ENOUGH = 0.25;
 
 /** Points of the vehicle in its own frame, each for the same share of its plates; of rings alone their middles. */
 const samples = (parts: readonly Part[]): Point[] => {
@@ -39,8 +43,8 @@ export const standing = (
   const points = samples(parts).map((point) => add([x, y], rotate(point, heading - 90)));
   let best: Standing = { depth: 0, share: 0 };
   for (const piece of pieces) {
-    const found = points.filter((point) => contains(piece.outline, point)).length / points.length;
-    const share = found < NEARLY ? 0 : found > 1 - NEARLY ? 1 : found;
+    const over = points.filter((point) => contains(piece.outline, point)).length / points.length;
+    const share = Math.min(1, over / ENOUGH);
     if (share > best.share) best = { depth: planeUnder(piece, frequency), share };
   }
   return best;

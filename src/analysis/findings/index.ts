@@ -9,6 +9,7 @@ import { inductanceRange } from './inductance-range';
 import { lowQuality } from './low-quality';
 import { nextLane } from './next-lane';
 import { cornerCut, impossibleShape } from './shape';
+import { steelInSlot, steelNear } from './steel-near';
 import { undetected } from './undetected';
 import { unusualTurns } from './unusual-turns';
 
@@ -20,6 +21,8 @@ const RULES: readonly FindingRule[] = [
   sharedChannel,
   inductanceRange,
   lowQuality,
+  steelInSlot,
+  steelNear,
   slotWidth,
   cover,
   cornerCut,

@@ -103,7 +103,7 @@ export function steelScene(
       return [
         ...barsAlong(each, along, view, theme),
         ...barsAlong(each, along + 90, view, theme),
-        { kind: 'line', points: outline, closed: true, stroke: { ...rim, dash: [7, 3] } } as Drawing,
+        { kind: 'line', points: outline, closed: true, stroke: { ...rim, dash: [7, 3] } },
         ...label(each, view, units, theme)
       ];
     });

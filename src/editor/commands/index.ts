@@ -14,7 +14,7 @@ import { rotateLeft, rotateRight } from './rotate';
 import { selectAll } from './select-all';
 import { toggleGrid, toggleGridSnap, toggleObjectSnap } from './switches';
 import { toolCommands } from './tools';
-import { joinCircuits, splitCircuits } from './wiring';
+import { wiringCommands } from './wiring/index';
 import { zoomIn, zoomOut } from './zoom';
 
 export const commands: readonly Command[] = [
@@ -30,8 +30,7 @@ export const commands: readonly Command[] = [
   ...nudges,
   rotateLeft,
   rotateRight,
-  joinCircuits,
-  splitCircuits,
+  ...wiringCommands,
   ...toolCommands,
   ...inserts,
   insertSteel,

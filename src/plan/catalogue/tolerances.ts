@@ -5,8 +5,9 @@
 import type { Site, Tolerances } from '../schema';
 
 export type ToleranceKey = keyof Tolerances;
+export type StatedTolerances = Readonly<Record<ToleranceKey, number>>;
 
-export const USUAL_TOLERANCES: Required<Tolerances> = {
+export const USUAL_TOLERANCES: StatedTolerances = {
   dimensions_m: 0.02,
   depth_m: 0.01,
   wirePitch_m: 0.0004,
@@ -16,10 +17,19 @@ export const USUAL_TOLERANCES: Required<Tolerances> = {
   vehicleHeight_m: 0.05
 };
 
-export const tolerancesOf = (site: Pick<Site, 'tolerances'>): Required<Tolerances> => ({
-  ...USUAL_TOLERANCES,
-  ...site.tolerances
-});
+/** What the site states, and the usual where it states nothing. */
+export const tolerancesOf = (site: Pick<Site, 'tolerances'>): StatedTolerances => {
+  const stated = site.tolerances ?? {};
+  return {
+    dimensions_m: stated.dimensions_m ?? USUAL_TOLERANCES.dimensions_m,
+    depth_m: stated.depth_m ?? USUAL_TOLERANCES.depth_m,
+    wirePitch_m: stated.wirePitch_m ?? USUAL_TOLERANCES.wirePitch_m,
+    leadInLength_m: stated.leadInLength_m ?? USUAL_TOLERANCES.leadInLength_m,
+    temperature_C: stated.temperature_C ?? USUAL_TOLERANCES.temperature_C,
+    relativePermittivity: stated.relativePermittivity ?? USUAL_TOLERANCES.relativePermittivity,
+    vehicleHeight_m: stated.vehicleHeight_m ?? USUAL_TOLERANCES.vehicleHeight_m
+  };
+};
 
 /** Wire in the road from a hard winter's day to a summer's noon, °C. */
 export const USUAL_TEMPERATURES = [-20, 50] as const;

@@ -1,11 +1,9 @@
-/** How loops are wired to channels. Every change that a document may not hold leaves the site as it is. */
-import { COUNTS } from '../bounds';
+/** A circuit's fields and its channel. Every change that a document may not hold leaves the site as it is. */
 import { cableOf } from '../catalogue/cables';
 import { vehicleOf } from '../catalogue/vehicles';
 import { circuit as circuitSchema, type Channel, type Circuit, type Site } from '../schema';
 import { withFreeChannel } from './channels';
 import { mapped, patched, withList, type Patch } from './list';
-import { addCircuitFor } from './new-loop';
 
 function isSound(site: Site, circuit: Circuit): boolean {
   const cables = [circuit.leadIn, ...(circuit.leadIn.further ?? [])];
@@ -73,30 +71,3 @@ export const setReversed = (site: Site, id: string, loop: string, reversed: bool
     );
     return withList(circuit, 'strings', strings);
   });
-
-/** Puts all loops of the circuits into one series string on the first of them; the others and their readings go. */
-export function joinInSeries(site: Site, ids: readonly string[]): Site {
-  const joined = site.circuits.filter(({ id }) => ids.includes(id));
-  const [first] = joined;
-  const string = joined.flatMap(({ strings }) => strings.flat());
-  if (!first || joined.length < 2 || string.length > COUNTS.loopsPerCircuit) return site;
-  const gone = new Set(joined.slice(1).map(({ id }) => id));
-  return {
-    ...site,
-    circuits: site.circuits
-      .filter(({ id }) => !gone.has(id))
-      .map((circuit) => (circuit === first ? { ...first, strings: [string] } : circuit)),
-    readings: site.readings.filter(({ circuit }) => circuit === undefined || !gone.has(circuit))
-  };
-}
-
-/** Gives every loop but the first a circuit of its own. */
-export function splitCircuit(site: Site, id: string): Site {
-  const circuit = site.circuits.find((each) => each.id === id);
-  const [first, ...rest] = circuit?.strings.flat() ?? [];
-  if (!first || rest.length === 0 || site.circuits.length + rest.length > COUNTS.circuits) return site;
-  const reduced = change(site, id, (each) => ({ ...each, strings: [[first]] }));
-  return rest.reduce((result, { loop }) => addCircuitFor(result, loop, loopName(site, loop)), reduced);
-}
-
-const loopName = (site: Site, id: string): string => site.loops.find((loop) => loop.id === id)?.name || id;

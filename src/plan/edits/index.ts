@@ -20,3 +20,4 @@ export { steelBox, type SteelBox } from './steel-box';
 export type { Thing } from './thing';
 export * from './transform';
 export * from './units';
+export * from './wiring';

@@ -3,6 +3,7 @@ import { FOOT } from '#units/constants';
 import { COUNTS } from '../bounds';
 import type { Circuit, Loop, Shape, Site } from '../schema';
 import { pathOf } from '../shapes/index';
+import { circuitWith } from '../wiring';
 import { withFreeChannel } from './channels';
 import { freeId } from './list';
 import { addLoop } from './loops';
@@ -38,9 +39,13 @@ export function newLoop(site: Site, shape: Shape): Loop {
   };
 }
 
-/** A circuit for one loop, with the lead-in of the circuit drawn last and the next free channel. */
+/**
+ * A circuit for one loop, with the lead-in of the circuit drawn last and the next free channel; the same site when the
+ * loop is not there or wired already.
+ */
 export function addCircuitFor(site: Site, loop: string, name: string): Site {
-  if (site.circuits.length >= COUNTS.circuits) return site;
+  const isThere = site.loops.some(({ id }) => id === loop);
+  if (!isThere || circuitWith(site, loop) || site.circuits.length >= COUNTS.circuits) return site;
   const { site: wired, channel } = withFreeChannel(site);
   const circuit: Circuit = {
     id: freeId(site.circuits, 'C'),

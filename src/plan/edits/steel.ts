@@ -64,7 +64,7 @@ export function updateSteel(site: Site, id: string, patch: Patch<SteelFields>): 
   return change(site, id, (steel) => {
     if (steel.kind === 'mat') return patched<Mat>(steel, patch);
     const fields = Object.entries(patch).filter(([key]) => key !== 'pitch' && key !== 'barRadius');
-    return patched<Plate>(steel, Object.fromEntries(fields) as Patch<Plate>);
+    return patched<Plate>(steel, Object.fromEntries(fields));
   });
 }
 
@@ -73,8 +73,8 @@ export function setSteelKind(site: Site, id: string, kind: Steel['kind']): Site 
   return change(site, id, (steel): Steel => {
     if (steel.kind === kind) return steel;
     if (kind === 'plate') {
-      const { pitch: _pitch, barRadius: _barRadius, ...rest } = steel as Mat;
-      return { ...rest, kind };
+      const kept = Object.entries(steel).filter(([key]) => key !== 'pitch' && key !== 'barRadius');
+      return { ...Object.fromEntries(kept), kind } as Plate;
     }
     const { depth, pitch, barRadius } = USUAL[site.displayUnits];
     return { ...steel, kind, depth: steel.depth > 0 ? steel.depth : depth, pitch, barRadius };

@@ -1,0 +1,61 @@
+/** Steel that takes a good part of what a circuit has, and steel that the saw would meet. */
+import { vehicleOf } from '#plan/catalogue/vehicles';
+import { slotSection } from '../section/slot-section';
+import type { SteelCost } from '../results';
+import { called, loopIds, type FindingContext, type FindingRule } from './finding';
+
+/** Share of the inductance, or of a response that is asked for, from which the steel is worth a word. */
+const WORTH_SAYING = 0.1;
+
+const depthAdvice = ({ clearDepth_m: depth, statedShare }: SteelCost, say: FindingContext['say']): string =>
+  depth === null
+    ? `No depth to 2 m brings the loss under ${say(statedShare, 'ratio')}: move the loop off the steel, or ask for less.`
+    : `Steel deeper than ${say(depth, 'smallLength')} would cost less than ${say(statedShare, 'ratio')}; else add a turn, lower the threshold, or move the loop off the steel.`;
+
+export const steelNear: FindingRule = ({ site, circuits, say }) =>
+  circuits.flatMap(({ circuit, readout: { steel: cost } }) => {
+    if (!cost) return [];
+    const asked = cost.responses.filter(({ vehicle }) => circuit.detect.includes(vehicle));
+    const worst = asked.reduce<(typeof asked)[number] | null>(
+      (most, each) => (most && most.share >= each.share ? most : each),
+      null
+    );
+    const isResponse = worst !== null && worst.share > WORTH_SAYING;
+    if (!isResponse && cost.inductanceShare <= WORTH_SAYING) return [];
+    const vehicle = worst && (vehicleOf(worst.vehicle, site)?.name ?? worst.vehicle);
+    const response =
+      worst && vehicle !== null
+        ? ` and ${say(worst.share, 'ratio')} of the least response to: ${vehicle.toLowerCase()}`
+        : '';
+    return [
+      {
+        severity: 'caution' as const,
+        code: 'steel-near',
+        subject: circuit.id,
+        selects: loopIds(circuit),
+        message: `Steel in the pavement takes ${say(cost.inductanceShare, 'ratio')} of the inductance of ${called(circuit)}${response}.`,
+        advice: depthAdvice(cost, say)
+      }
+    ];
+  });
+
+/** Bars or a plate between the road surface and the bottom of the slot. */
+export const steelInSlot: FindingRule = ({ site, loops, say }) =>
+  loops.flatMap(({ loop }) => {
+    const met = slotSection(loop, site)?.steel.filter(
+      ({ depth, bars }) => depth > 0 && depth - (bars?.radius ?? 0) < loop.slot.depth
+    );
+    const [first] = met ?? [];
+    if (!met || !first) return [];
+    const top = first.depth - (first.bars?.radius ?? 0);
+    return [
+      {
+        severity: 'problem' as const,
+        code: 'steel-in-slot',
+        subject: loop.id,
+        selects: [loop.id, ...met.map(({ id }) => id)],
+        message: `The slot of ${called(loop)}, ${say(loop.slot.depth, 'smallLength')} deep, meets steel at ${say(top, 'smallLength')}.`,
+        advice: `Cut no deeper than the steel allows, or move the loop: a cut bar weakens the pavement, and wires that lie on steel lose most of their response.`
+      }
+    ];
+  });

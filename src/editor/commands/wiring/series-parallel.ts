@@ -1,0 +1,17 @@
+import { wireTogether } from '#plan/edits/index';
+import type { Site } from '#plan/schema';
+import type { Command } from '../../types';
+import { selectedLoops, wouldChange } from './selected';
+
+const wire = (site: Site, loops: readonly string[]): Site => wireTogether(site, loops, 'series-parallel');
+
+export const wireSeriesParallel: Command = {
+  id: 'join-series-parallel',
+  label: 'Wire the loops as two equal strings in parallel',
+  keys: ['X'],
+  applies: (state) => wouldChange(state, wire),
+  run: (editor) => {
+    const { state } = editor;
+    editor.commit({ label: 'Wire in series-parallel', site: wire(state.site, selectedLoops(state)) });
+  }
+};
