@@ -88,6 +88,13 @@ export class Desk {
     await this.field(label).press('Enter');
   }
 
+  /** Opens a part of the details that is folded away; leaves one that is open. */
+  async unfold(title: string): Promise<void> {
+    const part = this.details.locator('details').filter({ has: this.page.getByText(title, { exact: true }) });
+    if (!(await part.first().evaluate((element) => element.hasAttribute('open'))))
+      await part.first().locator('summary').click();
+  }
+
   /** A figure of the readout by its whole name; of a loop's and its circuit's, the loop's comes first. */
   figure(name: string): Locator {
     return this.details

@@ -45,7 +45,9 @@ const main = (): number => {
   }
   const assessor = createAssessor();
   const reports: { readonly report: Report; readonly site: Site }[] = opened.flatMap(({ file, content }) =>
-    'format' in content ? [{ report: reportOf(content, file, assessor.assess(content)), site: content }] : []
+    'format' in content
+      ? [{ report: reportOf(content, file, assessor.assess(content, 'complete')), site: content }]
+      : []
   );
   const parts = reports.map(({ report, site }) => ({ part: onlySection(report, only), site }));
   if (format === 'csv') process.stdout.write(reportCsv(parts.map(({ part }) => part)));

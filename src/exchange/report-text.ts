@@ -2,22 +2,15 @@
 import { format } from '#units/format';
 import type { QuantityKind, UnitSystem } from '#units/kind';
 import type { PartialReport } from './report';
-
-/** Columns padded to their widest cell; the first is left-aligned, the others right-aligned. */
-const table = (rows: readonly (readonly string[])[]): string[] => {
-  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
-  return rows.map((row) =>
-    `  ${row
-      .map((cell, column) => (column === 0 ? cell.padEnd(widths[0]!) : cell.padStart(widths[column]!)))
-      .join('  ')}`.trimEnd()
-  );
-};
-
-const block = (title: string, rows: readonly (readonly string[])[], empty: string): string[] => [
-  '',
-  title,
-  ...(rows.length > 1 ? table(rows) : [`  ${empty}`])
-];
+import {
+  capacitanceBlock,
+  classBlock,
+  conditionsBlock,
+  lossBlock,
+  rangeBlock,
+  steelBlock
+} from './report-text-model';
+import { block } from './text-table';
 
 export const reportText = (report: PartialReport, system: UnitSystem): string => {
   const say = (value: number, kind: QuantityKind): string => format(value, kind, system).text;
@@ -42,7 +35,8 @@ export const reportText = (report: PartialReport, system: UnitSystem): string =>
           ])
         ],
         'no loops'
-      )
+      ),
+      ...capacitanceBlock(loops, say)
     );
   if (couplings)
     lines.push(
@@ -92,7 +86,12 @@ export const reportText = (report: PartialReport, system: UnitSystem): string =>
           )
         ],
         'no circuits'
-      )
+      ),
+      ...lossBlock(circuits, say),
+      ...conditionsBlock(circuits, say),
+      ...rangeBlock(circuits, say),
+      ...classBlock(circuits, say),
+      ...steelBlock(circuits, say)
     );
   }
   if (probes)

@@ -8,6 +8,7 @@ import { section } from './en/section';
 import { steel } from './en/steel';
 import { shell } from './en/shell';
 import { views } from './en/views';
+import { wiring } from './en/wiring';
 
 export const en = {
   ...shell,
@@ -18,5 +19,6 @@ export const en = {
   ...plan,
   ...details,
   ...readout,
-  ...views
+  ...views,
+  ...wiring
 } as const;

@@ -8,6 +8,7 @@ export const LIVE_FIGURES = ['inductance', 'quality', 'frequency', 'response', '
 /** Parts of the details that can be folded away. */
 export const SECTIONS = [
   'losses',
+  'circuit-losses',
   'capacitance',
   'conditions',
   'ranges',

@@ -48,6 +48,7 @@ const readout = (vehicle: string, at: readonly [number, number], drops: readonly
 
 const assessment = (probes: readonly ProbeReadout[], pending = false): Assessment => ({
   pending,
+  isFollowed: false,
   loops: [],
   couplings: [],
   circuits: [],

@@ -10,7 +10,7 @@ export const REACH = 1;
 /** With less a mat cannot close the currents of a loop round its outside. */
 const LEAST_REACH = 0.4;
 /** More meshes than this do not answer within a gesture. */
-const MOST_CELLS = 900;
+const MOST_CELLS = 1_000;
 
 /** Origin at the outline's first corner, x along its first side: headings of a frame are those of its y axis. */
 interface Frame {
@@ -47,7 +47,7 @@ export const latticeUnder = (
   const outline = inFrame(frame, mat.outline);
   const whole = extentOf(outline);
   const box = extentOf(inFrame(frame, loop));
-  const { pitch, reach } = fitting(box, mat.pitch);
+  const { pitch, reach } = fitting(box, whole, mat.pitch);
   const axis = (k: 0 | 1): { readonly start: number; readonly count: number; readonly from: number } => {
     const side = whole.max[k] - whole.min[k];
     const count = Math.floor(side / pitch + 1e-9);
@@ -67,13 +67,18 @@ export const latticeUnder = (
   return cells.size === 0 ? null : { cells, placement: placementAt(frame, corner), pitch };
 };
 
+type Extent = ReturnType<typeof extentOf>;
+
 /** The reach that the most cells allow, and then a pitch that is a multiple of the mat's. */
 const fitting = (
-  { min, max }: ReturnType<typeof extentOf>,
+  loop: Extent,
+  mat: Extent,
   pitch: number
 ): { readonly pitch: number; readonly reach: number } => {
+  const side = (k: 0 | 1, reach: number): number =>
+    Math.max(0, Math.min(loop.max[k] + reach, mat.max[k]) - Math.max(loop.min[k] - reach, mat.min[k]));
   const cells = (reach: number, p: number): number =>
-    ((max[0] - min[0] + 2 * reach) / p + 1) * ((max[1] - min[1] + 2 * reach) / p + 1);
+    Math.ceil(side(0, reach) / p) * Math.ceil(side(1, reach) / p);
   for (let reach = REACH; reach >= LEAST_REACH - 1e-9; reach -= 0.1)
     if (cells(reach, pitch) <= MOST_CELLS) return { pitch, reach };
   let multiple = 2;

@@ -77,6 +77,33 @@ export const changeOf = (
   return on(vehicle[mesh]).map((row, i) => row.map((value, j) => blend(value, over[i]![j]!, share)));
 };
 
+const terminalChange = ({ weights }: SolvedCircuit, change: Change): number =>
+  change.reduce(
+    (sum, row, i) =>
+      row.reduce<number>(
+        (part, value, j) => part + weights[i]![j]! * (typeof value === 'number' ? value : value.re),
+        sum
+      ),
+    0
+  );
+
+const times = (value: number | Complex, factor: number): number | Complex =>
+  typeof value === 'number' ? factor * value : complex(factor * value.re, factor * value.im);
+
+/**
+ * Over steel, as fast as a dragged vehicle needs it: the coarse mesh, corrected by what the fine one makes of the same
+ * vehicle without steel. Tests say how near that comes.
+ */
+export const briskChangeOf = (circuit: SolvedCircuit, vehicle: VehicleBody, placement: Placement): Change => {
+  const models = circuit.input.loops.map(({ model }) => model);
+  const fine = terminalChange(circuit, plainChange(models, vehicle.fine, 'fine', placement));
+  const coarse = terminalChange(circuit, plainChange(models, vehicle.coarse, 'coarse', placement));
+  const factor = coarse === 0 ? 1 : fine / coarse;
+  return changeOf(circuit, vehicle, placement, 'coarse').map((row) =>
+    row.map((value) => times(value, factor))
+  );
+};
+
 /** ΔL/L at the terminals; exact. */
 export const vehicleEffect = (circuit: SolvedCircuit, vehicle: VehicleBody, placement: Placement): number => {
   const change = changeOf(circuit, vehicle, placement);
@@ -84,12 +111,5 @@ export const vehicleEffect = (circuit: SolvedCircuit, vehicle: VehicleBody, plac
 };
 
 /** The same to first order in ΔL, by the coarse mesh: for finding where it is largest. */
-export const quickEffect = (circuit: SolvedCircuit, vehicle: VehicleBody, placement: Placement): number => {
-  let sum = 0;
-  changeOf(circuit, vehicle, placement, 'coarse').forEach((row, i) =>
-    row.forEach((value, j) => {
-      sum += circuit.weights[i]![j]! * (typeof value === 'number' ? value : value.re);
-    })
-  );
-  return sum / circuit.inductance;
-};
+export const quickEffect = (circuit: SolvedCircuit, vehicle: VehicleBody, placement: Placement): number =>
+  terminalChange(circuit, changeOf(circuit, vehicle, placement, 'coarse')) / circuit.inductance;

@@ -3,7 +3,7 @@ import { wireOf } from '#plan/catalogue/wires';
 import { called, type FindingRule } from './finding';
 
 /** Sealant over the wires, metres: an inch, common practice. */
-const LEAST_COVER = 0.0254;
+export const LEAST_COVER = 0.0254;
 
 export const cover: FindingRule = ({ loops, say }) =>
   loops

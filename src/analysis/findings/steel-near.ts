@@ -1,5 +1,6 @@
 /** Steel that takes a good part of what a circuit has, and steel that the saw would meet. */
 import { vehicleOf } from '#plan/catalogue/vehicles';
+import type { Steel } from '#plan/schema';
 import { slotSection } from '../section/slot-section';
 import type { SteelCost } from '../results';
 import { called, loopIds, type FindingContext, type FindingRule } from './finding';
@@ -39,9 +40,13 @@ export const steelNear: FindingRule = ({ site, circuits, say }) =>
     ];
   });
 
+const topOf = (steel: Steel): number => steel.depth - (steel.kind === 'mat' ? steel.barRadius : 0);
+
 /** Bars or a plate between the road surface and the bottom of the slot. */
 export const steelInSlot: FindingRule = ({ site, loops, say }) =>
   loops.flatMap(({ loop }) => {
+    // where steel lies in plan is worth asking only of what lies as shallow as that
+    if (!site.steel.some((steel) => topOf(steel) < loop.slot.depth)) return [];
     const met = slotSection(loop, site)?.steel.filter(
       ({ depth, bars }) => depth > 0 && depth - (bars?.radius ?? 0) < loop.slot.depth
     );

@@ -47,22 +47,33 @@ const sameLine = (a: LaneLine, b: LaneLine): boolean =>
 
 const weakerFirst = (a: Strongest, b: Strongest): number => b.deltaLOverL - a.deltaLOverL;
 
+/** The passes of one vehicle over a circuit's loops, the weakest first; null while it is still being prepared. */
+export const passesOver = (
+  vehicle: CatalogueVehicle,
+  solved: SolvedCircuit,
+  loops: readonly Loop[],
+  site: Site,
+  { bodyOf, remember }: PassMeans
+): readonly Strongest[] | null => {
+  const body = bodyOf(vehicle);
+  if (!body) return null;
+  const made = remember(`over ${body.key} ${vehicle.paths}`, () =>
+    passes(solved, loops, vehicle, body, servedLines(loops, site))
+  );
+  return [...made].sort(weakerFirst);
+};
+
 export const vehicleResponses = (
   circuit: Circuit,
   solved: SolvedCircuit,
   loops: readonly Loop[],
   site: Site,
-  { bodyOf, remember }: PassMeans
+  means: PassMeans
 ): readonly VehicleResponse[] => {
-  const lines = servedLines(loops, site);
   const threshold = circuit.channel?.tripThreshold ?? null;
   return vehiclesOn(circuit, site).flatMap((vehicle) => {
-    const body = bodyOf(vehicle);
-    if (!body) return [];
-    const made = remember(`over ${body.key} ${vehicle.paths}`, () =>
-      passes(solved, loops, vehicle, body, lines)
-    );
-    const sorted = [...made].sort(weakerFirst);
+    const sorted = passesOver(vehicle, solved, loops, site, means);
+    if (!sorted) return [];
     const weakest = sorted[0]!;
     const strongest = sorted[sorted.length - 1]!;
     return [

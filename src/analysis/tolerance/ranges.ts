@@ -11,6 +11,7 @@ import type { SolvedCircuit } from '../electrical/circuit-model';
 import { clearanceOf, raised } from '../electrical/raised';
 import { changeOf } from '../electrical/vehicle-effect';
 import type { CircuitRanges, PlausibleRange, VehicleResponse } from '../results';
+import { finish, type Steps } from '../steps';
 import { rangeOf, type Bend, type Shifted } from './range';
 import { shiftsOf, toleranceOf, type ShiftedCircuit, type Shifts } from './shifts';
 
@@ -115,7 +116,7 @@ export function* rangesInSteps(
   solved: SolvedCircuit,
   responses: readonly Standing[],
   means: RangeMeans
-): Generator<void, CircuitRanges> {
+): Steps<CircuitRanges> {
   const shifts = yield* shiftsOf(site, circuit, solved, means);
   const figures = rangesOfFigures(shifts);
   const height = toleranceOf(site, 'vehicleHeight');
@@ -130,10 +131,5 @@ export function* rangesInSteps(
 }
 
 /** The same at once. */
-export const rangesOf = (...given: Parameters<typeof rangesInSteps>): CircuitRanges => {
-  const steps = rangesInSteps(...given);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
-};
+export const rangesOf = (...given: Parameters<typeof rangesInSteps>): CircuitRanges =>
+  finish(rangesInSteps(...given));

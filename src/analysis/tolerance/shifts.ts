@@ -13,6 +13,7 @@ import { circuitDcResistance, type CircuitMeans, type ModelledLoop } from '../el
 import type { SolvedCircuit } from '../electrical/circuit-model';
 import type { LoopModel } from '../electrical/loop-model';
 import { TOLERANCE_INPUTS, type ToleranceInput } from '../results';
+import type { Steps } from '../steps';
 import { built, limitsOf, type CircuitInputKey, type Limits } from './disturb';
 
 export interface ShiftedCircuit {
@@ -136,7 +137,7 @@ export function* shiftsOf(
   circuit: Circuit,
   solved: SolvedCircuit,
   means: AloneMeans
-): Generator<void, Shifts> {
+): Steps<Shifts> {
   const nominal = nominalOf(site, circuit, solved);
   const given = {
     ...{ site, circuit, nominal, means },

@@ -37,12 +37,6 @@ export const details = {
   'shape.y': 'Centre y',
 
   'circuit.name': 'Circuit name',
-  'circuit.wiring': 'Wiring',
-  'circuit.string': 'String {number}, parallel to the others',
-  'circuit.reversed': 'reversed',
-  'circuit.join': 'Join in series with',
-  'circuit.joinChoose': 'choose a circuit',
-  'circuit.split': 'Take apart',
   'circuit.leadIn': 'Lead-in cable',
   'circuit.leadInLength': 'Lead-in length',
   'circuit.askedFor': 'Must detect',

@@ -41,6 +41,13 @@ const vehicleEntry = vehicle.extend({
   source
 });
 
+/** A plate that stands for a published vehicle class. */
+const testPlateEntry = vehicleEntry.extend({
+  /** ΔL/L that the class means on the standard loop: a drop, so negative. */
+  onStandardLoop: z.number().gt(-1).lt(0),
+  parts: vehicle.shape.parts.length(1)
+});
+
 const pavementEntry = z.strictObject({
   id,
   name: z.string().min(1),
@@ -53,4 +60,5 @@ const pavementEntry = z.strictObject({
 export const wireEntries = z.array(wireEntry);
 export const cableEntries = z.array(cableEntry);
 export const vehicleEntries = z.array(vehicleEntry);
+export const testPlateEntries = z.array(testPlateEntry);
 export const pavementEntries = z.array(pavementEntry);

@@ -1,6 +1,7 @@
 import { extentOf } from '../geometry/polygons';
 import type { Point, Site, Vehicle, VehiclePart } from '../schema';
 import { vehicleEntries } from './entries';
+import { testPlates } from './test-plates';
 import data from './vehicles.json';
 
 export interface CatalogueVehicle extends Vehicle {
@@ -15,6 +16,9 @@ export interface CatalogueVehicle extends Vehicle {
 }
 
 export const builtInVehicles: readonly CatalogueVehicle[] = vehicleEntries.parse(data);
+
+/** Whatever may stand on a plan without being of the site's own. */
+export const catalogueVehicles: readonly CatalogueVehicle[] = [...builtInVehicles, ...testPlates];
 
 /** Narrower than any car: such a vehicle chooses its own path across the lane. */
 const NARROW = 1.2;
@@ -38,13 +42,13 @@ function withBody(vehicle: Vehicle): CatalogueVehicle {
   return { ...vehicle, bodyWidth, bodyLength, paths: bodyWidth < NARROW ? 'anywhere' : 'lane', usual: true };
 }
 
-/** The site's own vehicles first, then the built-in ones; undefined for an unknown id. */
+/** The site's own vehicles first, then those of the catalogue; undefined for an unknown id. */
 export function vehicleOf(id: string, site: Pick<Site, 'vehicles'>): CatalogueVehicle | undefined {
   const own = site.vehicles.find((vehicle) => vehicle.id === id);
-  return own ? withBody(own) : builtInVehicles.find((vehicle) => vehicle.id === id);
+  return own ? withBody(own) : catalogueVehicles.find((vehicle) => vehicle.id === id);
 }
 
 export function vehiclesOf(site: Pick<Site, 'vehicles'>): readonly CatalogueVehicle[] {
   const own = new Set(site.vehicles.map((vehicle) => vehicle.id));
-  return [...site.vehicles.map(withBody), ...builtInVehicles.filter((vehicle) => !own.has(vehicle.id))];
+  return [...site.vehicles.map(withBody), ...catalogueVehicles.filter((vehicle) => !own.has(vehicle.id))];
 }

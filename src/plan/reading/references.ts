@@ -1,6 +1,6 @@
 /** Ids that occur twice, and ids that name nothing. */
 import { builtInCables } from '../catalogue/cables';
-import { builtInVehicles } from '../catalogue/vehicles';
+import { catalogueVehicles } from '../catalogue/vehicles';
 import { builtInWires } from '../catalogue/wires';
 import { type ListName, LIST_NAMES, type Lists, idsOf } from './lists';
 import { type Path, type Problem, inWords, problem, quoted } from './problem';
@@ -23,7 +23,7 @@ export function danglingReferences(document: object, lists: Lists): readonly Pro
   const problems: Problem[] = [];
   const known = (name: ListName, more: readonly { readonly id: string }[] = []) =>
     new Set([...idsOf(document, name).keys(), ...more.map(({ id }) => id)]);
-  const vehicles = known('vehicles', builtInVehicles);
+  const vehicles = known('vehicles', catalogueVehicles);
   const cables = known('cables', builtInCables);
   const wires = known('wires', builtInWires);
   const marks = known('marks');

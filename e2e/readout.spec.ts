@@ -1,0 +1,166 @@
+import { Desk } from './hands';
+import { expectAccessible } from './support/axe';
+import { expect, test } from './support/test';
+
+test.describe.configure({ timeout: 120_000 });
+
+const SECTIONS = ['Cross-section', 'Losses', 'Capacitance'] as const;
+const CIRCUIT_SECTIONS = ['Losses', 'Temperature and moisture'] as const;
+
+async function selectLoop(page: Desk['page']): Promise<Desk> {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.outlineItem('loop').press('Enter');
+  await desk.settled();
+  return desk;
+}
+
+test('losses, capacitance and the cross-section unfold, and stay unfolded', async ({ page }) => {
+  const desk = await selectLoop(page);
+  for (const name of SECTIONS) await desk.unfold(name);
+  await expect(desk.details.getByRole('img', { name: /^Slot of .* 50 mm deep and 8 mm wide/ })).toBeVisible();
+  await expect(desk.details.getByRole('row', { name: /Copper of the loop/ })).toBeVisible();
+  await expect(desk.details.getByRole('row', { name: /Self-resonance/ })).toContainText('kHz');
+
+  await page.reload();
+  await desk.settled();
+  await desk.outlineItem('loop').press('Enter');
+  await desk.settled();
+  await expect(desk.details.getByRole('img', { name: /^Slot of / })).toBeVisible();
+});
+
+test('the cross-section follows the slot: a deeper one leaves more cover', async ({ page }) => {
+  const desk = await selectLoop(page);
+  await desk.unfold('Cross-section');
+  await expect(desk.details.getByText('cover 38.6 mm')).toBeVisible();
+  await desk.type('Slot depth', '60 mm');
+  await desk.settled();
+  await expect(desk.details.getByText('cover 48.6 mm')).toBeVisible();
+});
+
+test('the shares of the losses add up to the resistance at the terminals', async ({ page }) => {
+  const desk = await selectLoop(page);
+  await desk.details.getByRole('tab', { name: 'Circuit' }).click();
+  await desk.unfold('Losses');
+  const table = desk.details.getByRole('table', { name: /^Losses of circuit/ });
+  const texts = await table.locator('tbody td:nth-child(2)').allInnerTexts();
+  const ohms = texts.map((text) => Number.parseFloat(text) * (text.includes('mΩ') ? 1e-3 : 1));
+  const stated = await desk.figure('Resistance at the operating frequency').innerText();
+  const whole = Number.parseFloat(stated) * (stated.includes('mΩ') ? 1e-3 : 1);
+  expect(ohms.length).toBeGreaterThan(3);
+  expect(ohms.reduce((a, b) => a + b, 0)).toBeCloseTo(whole, 1);
+});
+
+test('a hot day has more resistance than a cold one, and the days can be stated', async ({ page }) => {
+  const desk = await selectLoop(page);
+  await desk.details.getByRole('tab', { name: 'Circuit' }).click();
+  await desk.unfold('Temperature and moisture');
+  const ohms = async (row: RegExp) =>
+    Number.parseFloat(await desk.details.getByRole('row', { name: row }).locator('td').nth(1).innerText());
+  const hot = await ohms(/Hottest/);
+  expect(hot).toBeGreaterThan(await ohms(/Coldest/));
+
+  await page.keyboard.press('Escape');
+  await desk.plan.focus();
+  await page.keyboard.press('Escape');
+  await desk.unfold('Weather and pavement');
+  await desk.type('Hottest day, wire', '70 °C');
+  await desk.settled();
+  await desk.outlineItem('loop').press('Enter');
+  await desk.details.getByRole('tab', { name: 'Circuit' }).click();
+  await desk.settled();
+  await expect(desk.details.getByRole('row', { name: /Hottest, 70 °C/ })).toBeVisible();
+  expect(await ohms(/Hottest/)).toBeGreaterThan(hot);
+});
+
+test('a tolerance is usual until it is typed, and usual again when it is emptied', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.unfold('Tolerances');
+  const depth = desk.field('Slot depth ±');
+  await expect(depth).toHaveAttribute('placeholder', '10 mm, usual');
+  await desk.type('Slot depth ±', '4');
+  await expect(depth).toHaveValue('4 mm');
+  expect(JSON.parse(await desk.savedText())).toMatchObject({ tolerances: { depth_m: 0.004 } });
+  await desk.type('Slot depth ±', '');
+  await expect(depth).toHaveValue('');
+  expect(JSON.parse(await desk.savedText())).not.toHaveProperty('tolerances');
+});
+
+test('an added resistance lowers Q and shows among the losses', async ({ page }) => {
+  const desk = await selectLoop(page);
+  await desk.unfold('Losses');
+  const q = async () => Number.parseFloat(await desk.figure('Quality factor').innerText());
+  const before = await q();
+  await desk.type('Added resistance', '2');
+  await desk.settled();
+  expect(await q()).toBeLessThan(before / 3);
+  await expect(desk.details.getByRole('row', { name: /Added by you/ }).first()).toContainText('2.00 Ω');
+});
+
+test.describe('how it was computed', () => {
+  test('opens from a figure by the keyboard, with values and source, and gives the focus back', async ({
+    page
+  }) => {
+    const desk = await selectLoop(page);
+    const figure = desk.figure('Inductance').getByRole('button');
+    await figure.focus();
+    await page.keyboard.press('Enter');
+    const dialog = page.getByRole('dialog', { name: 'Magnetic inductance of the loop alone' });
+    await expect(dialog).toContainText('Rosa 1908');
+    await expect(dialog.getByRole('row', { name: /Turns/ })).toContainText('3');
+    await expect(dialog.locator('math').first()).toBeVisible();
+    await page.keyboard.press('Escape');
+    await expect(dialog).toBeHidden();
+    await expect(figure).toBeFocused();
+  });
+
+  test('opens by the mouse from every table below', async ({ page }) => {
+    const desk = new Desk(page);
+    await desk.open();
+    for (const view of ['Circuits', 'Neighbours', 'Quantities']) {
+      await desk.tables.getByRole('tab', { name: view }).click();
+      await desk.tables.getByTitle('How this was computed').first().click();
+      const dialog = page.getByRole('dialog');
+      await expect(dialog.getByRole('table')).toBeVisible();
+      await expect(dialog.getByText('Leaves out')).toBeVisible();
+      await dialog.getByRole('button', { name: 'Close' }).click();
+    }
+  });
+});
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test.describe(`in ${colorScheme}`, () => {
+    test.use({ colorScheme });
+
+    test('everything unfolded has no accessibility problem', async ({ page }) => {
+      const desk = await selectLoop(page);
+      for (const name of SECTIONS) await desk.unfold(name);
+      await expectAccessible(page, 'aside');
+      await desk.details.getByRole('tab', { name: 'Circuit' }).click();
+      for (const name of CIRCUIT_SECTIONS) await desk.unfold(name);
+      await desk.settled();
+      await expectAccessible(page, 'aside');
+    });
+
+    test('an explanation has none', async ({ page }) => {
+      const desk = await selectLoop(page);
+      await desk.figure('Inductance').getByRole('button').click();
+      await expect(page.getByRole('dialog')).toBeVisible();
+      await expectAccessible(page, 'dialog');
+    });
+  });
+}
+
+test('on a tablet nothing of it is cut off sideways', async ({ page }) => {
+  await page.setViewportSize({ width: 820, height: 1180 });
+  const desk = await selectLoop(page);
+  for (const name of SECTIONS) await desk.unfold(name);
+  await desk.details.getByRole('tab', { name: 'Circuit' }).click();
+  for (const name of CIRCUIT_SECTIONS) await desk.unfold(name);
+  const overflow = await page.evaluate(() => {
+    const side = document.querySelector('#side-panel .details')!;
+    return [document.documentElement.scrollWidth - innerWidth, side.scrollWidth - side.clientWidth];
+  });
+  expect(Math.max(...overflow)).toBeLessThanOrEqual(0);
+});

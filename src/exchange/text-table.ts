@@ -1,0 +1,22 @@
+/** Tables of a text report. */
+
+/** Columns padded to their widest cell; the first is left-aligned, the others right-aligned. */
+const table = (rows: readonly (readonly string[])[]): string[] => {
+  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
+  return rows.map((row) =>
+    `  ${row
+      .map((cell, column) => (column === 0 ? cell.padEnd(widths[0]!) : cell.padStart(widths[column]!)))
+      .join('  ')}`.trimEnd()
+  );
+};
+
+/** A title and its table, or what to say without any row. The first row is the head. */
+export const block = (title: string, rows: readonly (readonly string[])[], empty: string): string[] => [
+  '',
+  title,
+  ...(rows.length > 1 ? table(rows) : [`  ${empty}`])
+];
+
+/** The same, left out altogether without any row. */
+export const blockIfAny = (title: string, rows: readonly (readonly string[])[]): string[] =>
+  rows.length > 1 ? block(title, rows, '') : [];
