@@ -1,5 +1,6 @@
 /** Everything that the page works on, in one place: each thing that changes is one `$state.raw`, replaced as a whole. */
 import { MediaQuery } from 'svelte/reactivity';
+import type { TurnsWish } from '#analysis/advice/advice';
 import type { Assessment } from '#analysis/results';
 import { createEditor } from '#editor/create-editor';
 import type { Editor, EditorState } from '#editor/types';
@@ -181,6 +182,10 @@ export class Workbench implements Bench {
 
   retryCalculation() {
     this.#client.retry();
+  }
+
+  advise(circuit: string, wish: TurnsWish) {
+    return this.#client.advise({ site: this.shown, circuit, wish });
   }
 
   /** What was open before keeps its last state in the store. */

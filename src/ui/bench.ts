@@ -1,5 +1,6 @@
 /** What the page works on. The composition root makes it; every member that can change is reactive. */
 import { createContext } from 'svelte';
+import type { TurnsAdvice, TurnsWish } from '#analysis/advice/advice';
 import type { Assessment } from '#analysis/results';
 import type { Editor, EditorState } from '#editor/types';
 import type { Site } from '#plan/schema';
@@ -8,6 +9,11 @@ import type { Settings } from './settings';
 export type Calculation =
   | { readonly kind: 'idle' }
   | { readonly kind: 'working' }
+  | { readonly kind: 'failed'; readonly reason: string };
+
+export type AdviceOutcome =
+  | { readonly kind: 'answer'; readonly advice: TurnsAdvice | null }
+  | { readonly kind: 'superseded' }
   | { readonly kind: 'failed'; readonly reason: string };
 
 export type Saving =
@@ -68,6 +74,8 @@ export interface Bench {
 
   change(settings: Partial<Settings>): void;
   retryCalculation(): void;
+  /** Which turns and which wire suit a circuit of the site shown; only the newest question is answered. */
+  advise(circuit: string, wish: TurnsWish): Promise<AdviceOutcome>;
   /** Opens a site that comes from no file. */
   openNew(site: Site): void;
   openFile(): Promise<void>;

@@ -17,7 +17,8 @@ export const SECTIONS = [
   'cross-section',
   'more',
   'tolerances',
-  'pavement'
+  'pavement',
+  'catalogue'
 ] as const;
 
 export type Theme = (typeof THEMES)[number];

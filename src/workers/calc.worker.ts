@@ -1,8 +1,9 @@
 /** The worker's entry: one assessor, kept, so that an edit recomputes only what it touches. */
 import { expose } from 'comlink';
+import { adviseTurnsInSteps } from '#analysis/advice/advise-turns';
 import { createAssessor } from '#analysis/assess';
 import type { Site } from '#plan/schema';
-import type { Answer } from './transport';
+import type { AdviceAnswer, Answer, Question } from './transport';
 
 const assessor = createAssessor();
 
@@ -16,11 +17,28 @@ const goOn = (site: Site): void => {
   while (performance.now() - start < TURN && assessor.followNext(site));
 };
 
+/** Lets messages that wait be heard. */
+const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
+let newestQuestion = 0;
+
 const api = {
   /** Answers at once with what is ready; `prepare` first gets more of it ready. */
   assess(site: Site, revision: number, prepare: boolean): Answer {
     if (prepare) goOn(site);
     return { revision, assessment: assessor.assess(site, 'prepared') };
+  },
+
+  /** One wire a step: an edit that is made meanwhile waits for a step at most. */
+  async advise({ site, circuit, wish }: Question, revision: number): Promise<AdviceAnswer> {
+    newestQuestion = revision;
+    const steps = adviseTurnsInSteps(site, circuit, wish);
+    for (;;) {
+      const step = steps.next();
+      if (step.done) return { revision, advice: step.value };
+      await pause();
+      if (newestQuestion !== revision) return { revision, advice: null };
+    }
   }
 };
 

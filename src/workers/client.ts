@@ -6,13 +6,22 @@
  * pending answer is handed on and asked for again, one prepared vehicle at a time, unless something newer waits; so is one
  * that is followed by more, after a pause. A
  * failure restarts the transport once and repeats the newest request; a second failure in a row is reported.
+ *
+ * Questions for advice have revisions of their own and go beside the assessments: only the newest is answered.
  */
 import type { Site } from '#plan/schema';
-import type { Answer, Connect, Transport } from './transport';
+import type { TurnsAdvice } from '#analysis/advice/advice';
+import type { Answer, Connect, Question, Transport } from './transport';
 
 export type CalculationState =
   | { readonly kind: 'idle' }
   | { readonly kind: 'working' }
+  | { readonly kind: 'failed'; readonly reason: string };
+
+export type AdviceOutcome =
+  | { readonly kind: 'answer'; readonly advice: TurnsAdvice | null }
+  /** A newer question was asked meanwhile. */
+  | { readonly kind: 'superseded' }
   | { readonly kind: 'failed'; readonly reason: string };
 
 interface Timer {
@@ -33,6 +42,8 @@ export interface AssessmentClient {
   request(site: Site, revision: number): void;
   /** Asks again for the newest request after a failure. */
   retry(): void;
+  /** Never rejects; settles also when the transport dies. */
+  advise(question: Question): Promise<AdviceOutcome>;
   close(): void;
 }
 
@@ -56,9 +67,13 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
   let stopFollowing = () => {};
   let hasRestarted = false;
   let isClosed = false;
+  let question = 0;
+  /** Settles the question that is open, if there is one. */
+  let endQuestion: (outcome: AdviceOutcome) => void = () => {};
 
   function giveUpTransport() {
     stopWaiting();
+    endQuestion({ kind: 'failed', reason: 'the calculation was restarted' });
     inFlight = null;
     transport?.close();
     transport = null;
@@ -141,6 +156,33 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
     retry() {
       waiting = newest;
       sendWaiting();
+    },
+    advise(asked) {
+      const revision = ++question;
+      endQuestion({ kind: 'superseded' });
+      return new Promise((settleOnce) => {
+        const stopPatience = options.timer.after(options.patience, () => {
+          end({ kind: 'failed', reason: `no answer within ${options.patience} s` });
+        });
+        const end = (outcome: AdviceOutcome) => {
+          stopPatience();
+          settleOnce(outcome);
+        };
+        endQuestion = end;
+        try {
+          transport ??= connect();
+          transport.advise(asked, revision).then(
+            ({ revision: answered, advice }) => {
+              if (answered === revision && question === revision) end({ kind: 'answer', advice });
+            },
+            (problem: unknown) => {
+              end({ kind: 'failed', reason: reasonOf(problem) });
+            }
+          );
+        } catch (problem) {
+          end({ kind: 'failed', reason: reasonOf(problem) });
+        }
+      });
     },
     close() {
       isClosed = true;

@@ -15,6 +15,7 @@ export const connectWorker: Connect = (onCrash) => {
   const api = wrap<CalculationApi>(worker);
   return {
     assess: (site, revision, prepare) => api.assess(site, revision, prepare),
+    advise: (question, revision) => api.advise(question, revision),
     close() {
       worker.terminate();
     }

@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import type { Assessment } from '#analysis/results';
 import { site as siteSchema } from '#plan/schema';
 import { createAssessmentClient, type AssessmentClient, type CalculationState } from '#workers/client';
-import type { Answer } from '#workers/transport';
+import type { AdviceAnswer, Answer, Question } from '#workers/transport';
 
 interface Call {
   readonly transport: number;
@@ -17,6 +17,7 @@ const site = siteSchema.parse({ format: 'kerfline-site', version: 1 });
 
 const EMPTY: Assessment = {
   pending: false,
+  isFollowed: false,
   loops: [],
   couplings: [],
   circuits: [],
@@ -29,8 +30,21 @@ const EMPTY: Assessment = {
 /** Promise callbacks run before the next macrotask. */
 const settle = () => new Promise((resolve) => setImmediate(resolve));
 
+interface Asked {
+  readonly revision: number;
+  answer(revision?: number): void;
+  refuse(reason: string): void;
+}
+
+const QUESTION: Question = {
+  site,
+  circuit: 'C1',
+  wish: { least_H: 8e-5, most_H: 3e-4, leastQ: 5 }
+};
+
 class Bench {
   readonly calls: Call[] = [];
+  readonly questions: Asked[] = [];
   readonly answers: number[] = [];
   readonly states: CalculationState[] = [];
   readonly closed: number[] = [];
@@ -53,6 +67,18 @@ class Bench {
                 prepare,
                 answer: (claimed = revision, pending = false) => {
                   resolve({ revision: claimed, assessment: { ...EMPTY, pending } });
+                },
+                refuse: (reason) => {
+                  reject(new Error(reason));
+                }
+              });
+            }),
+          advise: (_question, revision) =>
+            new Promise<AdviceAnswer>((resolve, reject) => {
+              this.questions.push({
+                revision,
+                answer: (claimed = revision) => {
+                  resolve({ revision: claimed, advice: null });
                 },
                 refuse: (reason) => {
                   reject(new Error(reason));
@@ -296,4 +322,56 @@ test('in any order of requests, answers, repeats, failures and silences, revisio
     }),
     { numRuns: 200 }
   );
+});
+
+describe('questions for advice', () => {
+  test('are answered beside an assessment that is in flight', async () => {
+    bench.client.request(site, 1);
+    const outcome = bench.client.advise(QUESTION);
+    bench.questions[0]!.answer();
+    expect(await outcome).toEqual({ kind: 'answer', advice: null });
+    bench.call(0).answer();
+    await settle();
+    expect(bench.answers).toEqual([1]);
+    expect(bench.timers.size).toBe(0);
+  });
+
+  test('give way to newer ones, and a late answer to an older one is nobody’s', async () => {
+    const first = bench.client.advise(QUESTION);
+    const second = bench.client.advise(QUESTION);
+    expect(await first).toEqual({ kind: 'superseded' });
+    bench.questions[0]!.answer();
+    bench.questions[1]!.answer(bench.questions[0]!.revision);
+    await settle();
+    let isSettled = false;
+    void second.then(() => {
+      isSettled = true;
+    });
+    await settle();
+    expect(isSettled).toBe(false);
+    bench.runOutOfPatience();
+    expect(await second).toEqual({ kind: 'failed', reason: 'no answer within 10 s' });
+  });
+
+  test('end with the reason when the calculation throws, and leave assessments alone', async () => {
+    const outcome = bench.client.advise(QUESTION);
+    bench.questions[0]!.refuse('no such wire');
+    expect(await outcome).toEqual({ kind: 'failed', reason: 'no such wire' });
+    bench.client.request(site, 1);
+    bench.call(0).answer();
+    await settle();
+    expect(bench.answers).toEqual([1]);
+  });
+
+  test('end when the transport dies under them', async () => {
+    const outcome = bench.client.advise(QUESTION);
+    bench.crashes[0]!('out of memory');
+    expect((await outcome).kind).toBe('failed');
+    expect(bench.closed).toEqual([0]);
+  });
+
+  test('end when there is no transport at all', async () => {
+    bench.refuseToConnect = true;
+    expect(await bench.client.advise(QUESTION)).toEqual({ kind: 'failed', reason: 'no workers here' });
+  });
 });

@@ -6,13 +6,7 @@ import { resonance } from '#physics/circuit/slot-capacitance';
 import type { Chain } from '#physics/circuit/line';
 import { wireOf, wiresOf } from '#plan/catalogue/wires';
 import type { Circuit, Loop, Site } from '#plan/schema';
-import {
-  createModeller,
-  ownMeans,
-  solveAlone,
-  type Alone,
-  type AloneMeans
-} from '../electrical/alone';
+import { createModeller, ownMeans, solveAlone, type Alone, type AloneMeans } from '../electrical/alone';
 import { ASSUMED_FREQUENCY, type SolvedCircuit } from '../electrical/circuit-model';
 import { leadInChains, tailChain } from '../electrical/lead';
 import { conditionsOf, coverOf, impedanceOf, leakageOf } from '../electrical/loop-model';

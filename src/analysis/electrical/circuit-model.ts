@@ -10,7 +10,7 @@ import {
   type NetworkSolution
 } from '#physics/circuit/network';
 import type { WindingLeakage } from '#physics/circuit/slot-capacitance';
-import { clustered, type Dipoles } from '#physics/field/dipoles';
+import type { Dipoles } from '#physics/field/dipoles';
 import { add, complex, type Complex } from '#physics/numeric/complex';
 import type { ComplexMatrix } from '#physics/numeric/complex-matrix';
 import type { Steel } from '#plan/schema';
@@ -75,8 +75,6 @@ export interface SolvedCircuit {
   readonly steel: {
     readonly pieces: readonly Steel[];
     readonly dipoles: () => readonly (Dipoles | null)[];
-    /** The same more roughly, for searching. */
-    readonly fewDipoles: () => readonly (Dipoles | null)[];
   } | null;
   /** What steel adds to each loop's own inductance, H. */
   readonly steelOf: (loop: number) => Complex;
@@ -143,7 +141,10 @@ export const solveCircuit = (input: CircuitInput): SolvedCircuit => {
     shares: rest.currents.map(({ re }) => re),
     weights: rest.currents.map((a) => rest.currents.map((b) => a.re * b.re - a.im * b.im)),
     inductanceWith: (change) => terminalFigures(solve(change).impedance, frequency).inductance,
-    steel: input.steel && currentsIn(input.steel, frequency),
+    steel: input.steel && {
+      pieces: input.steel.pieces,
+      dipoles: once(() => input.steel!.dipolesAt(frequency))
+    },
     steelOf: (loop) => (steel ? steel[loop]![loop]! : complex(0)),
     losses: () => lossShares(loops, rest),
     magneticInductance: () => {
@@ -163,18 +164,6 @@ export const solveCircuit = (input: CircuitInput): SolvedCircuit => {
 const once = <T>(make: () => T): (() => T) => {
   let made: { readonly value: T } | null = null;
   return () => (made ??= { value: make() }).value;
-};
-
-/** Squares of steel that count as one when a response is searched, metres. */
-const FEW = 0.4;
-
-const currentsIn = (steel: SteelMatrix, frequency: number): SolvedCircuit['steel'] => {
-  const dipoles = once(() => steel.dipolesAt(frequency));
-  return {
-    pieces: steel.pieces,
-    dipoles,
-    fewDipoles: once(() => dipoles().map((all) => all && clustered(all, FEW)))
-  };
 };
 
 /** The series part of a short line alone: with no current lost on the way, what goes in comes out. */

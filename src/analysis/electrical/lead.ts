@@ -9,18 +9,17 @@ import type { Circuit, Site } from '#plan/schema';
 const POLYETHYLENE = 2.3;
 
 /** The tail is the loop's own wire, its two ends twisted together: insulation against insulation. */
-export const tailChain = (wire: Wire, length: number, frequency: number, temperature: number): Chain =>
-  lineChain(
-    twistedPair(
-      wire.insulatedDiameter,
-      wire.conductorDiameter,
-      wire.insulationPermittivity,
-      frequency,
-      temperature
-    ),
-    length,
-    frequency
+export const tailConstants = (wire: Wire, frequency: number, temperature: number): LineConstants =>
+  twistedPair(
+    wire.insulatedDiameter,
+    wire.conductorDiameter,
+    wire.insulationPermittivity,
+    frequency,
+    temperature
   );
+
+export const tailChain = (wire: Wire, length: number, frequency: number, temperature: number): Chain =>
+  lineChain(tailConstants(wire, frequency, temperature), length, frequency);
 
 /**
  * Constants of a cable. A built-in one follows from its geometry at the operating frequency and temperature; of a user's
@@ -49,7 +48,7 @@ const dcPerMetre = (cable: LeadInCable, temperature: number): number => {
 };
 
 /** The cables of a lead-in from the pull box to the cabinet. */
-const cablesInRow = (
+export const cablesInRow = (
   { leadIn }: Circuit,
   site: Pick<Site, 'cables'>
 ): readonly { readonly cable: LeadInCable; readonly length: number }[] =>

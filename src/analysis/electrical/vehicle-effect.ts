@@ -28,23 +28,32 @@ const plainChange = (models: readonly LoopModel[], body: Body, mesh: Mesh, place
   return reduced.map((a) => reduced.map((b) => -dot(a, b)));
 };
 
-/** With the steel's currents as further sources; the two phases make the change complex. */
-const changeOverSteel = (
+/** Flux of each loop with the steel's currents as further sources: in phase, and a quarter period ahead. */
+interface Fluxes {
+  readonly inPhase: Float64Array;
+  readonly ahead: Float64Array | null;
+}
+
+const fluxesOverSteel = (
   models: readonly LoopModel[],
   dipoles: readonly (Dipoles | null)[],
   body: Body,
   mesh: Mesh,
   placement: Placement
-): Complex[][] => {
-  const reduced = models.map((model, i) => {
-    const flux = fluxThrough(body, model[FILAMENTS[mesh]], placement);
+): Fluxes[] =>
+  models.map((model, i) => {
+    const inPhase = fluxThrough(body, model[FILAMENTS[mesh]], placement);
     const induced = dipoles[i] ? dipoleFluxThrough(body, dipoles[i], placement) : null;
-    if (induced) for (let k = 0; k < flux.length; k++) flux[k]! += induced[0][k]!;
-    return {
-      inPhase: reduceBlocks(body.blocks, flux),
-      ahead: induced && reduceBlocks(body.blocks, induced[1])
-    };
+    if (induced) for (let k = 0; k < inPhase.length; k++) inPhase[k]! += induced[0][k]!;
+    return { inPhase, ahead: induced && induced[1] };
   });
+
+/** The two phases make the change complex. */
+const changeBy = (body: Body, fluxes: readonly Fluxes[]): Complex[][] => {
+  const reduced = fluxes.map(({ inPhase, ahead }) => ({
+    inPhase: reduceBlocks(body.blocks, inPhase),
+    ahead: ahead && reduceBlocks(body.blocks, ahead)
+  }));
   return reduced.map((a) =>
     reduced.map((b) =>
       complex(
@@ -69,12 +78,15 @@ export const changeOf = (
   const { steel } = circuit;
   if (!steel) return plainChange(models, vehicle[mesh], mesh, placement);
   const { depth, share } = standing(vehicle.parts, placement, steel.pieces, circuit.frequency);
-  const dipoles = mesh === 'fine' ? steel.dipoles() : steel.fewDipoles();
-  const on = (body: Body): Complex[][] => changeOverSteel(models, dipoles, body, mesh, placement);
-  if (share === 0) return on(vehicle[mesh]);
-  const over = on(vehicle.over(depth)[mesh]);
+  const dipoles = steel.dipoles();
+  // with and without images a vehicle has the same mesh, and so the same fluxes
+  const fluxes = fluxesOverSteel(models, dipoles, vehicle[mesh], mesh, placement);
+  if (share === 0) return changeBy(vehicle[mesh], fluxes);
+  const over = changeBy(vehicle.over(depth)[mesh], fluxes);
   if (share === 1) return over;
-  return on(vehicle[mesh]).map((row, i) => row.map((value, j) => blend(value, over[i]![j]!, share)));
+  return changeBy(vehicle[mesh], fluxes).map((row, i) =>
+    row.map((value, j) => blend(value, over[i]![j]!, share))
+  );
 };
 
 const terminalChange = ({ weights }: SolvedCircuit, change: Change): number =>
@@ -86,23 +98,6 @@ const terminalChange = ({ weights }: SolvedCircuit, change: Change): number =>
       ),
     0
   );
-
-const times = (value: number | Complex, factor: number): number | Complex =>
-  typeof value === 'number' ? factor * value : complex(factor * value.re, factor * value.im);
-
-/**
- * Over steel, as fast as a dragged vehicle needs it: the coarse mesh, corrected by what the fine one makes of the same
- * vehicle without steel. Tests say how near that comes.
- */
-export const briskChangeOf = (circuit: SolvedCircuit, vehicle: VehicleBody, placement: Placement): Change => {
-  const models = circuit.input.loops.map(({ model }) => model);
-  const fine = terminalChange(circuit, plainChange(models, vehicle.fine, 'fine', placement));
-  const coarse = terminalChange(circuit, plainChange(models, vehicle.coarse, 'coarse', placement));
-  const factor = coarse === 0 ? 1 : fine / coarse;
-  return changeOf(circuit, vehicle, placement, 'coarse').map((row) =>
-    row.map((value) => times(value, factor))
-  );
-};
 
 /** ΔL/L at the terminals; exact. */
 export const vehicleEffect = (circuit: SolvedCircuit, vehicle: VehicleBody, placement: Placement): number => {

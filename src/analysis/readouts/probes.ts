@@ -9,7 +9,7 @@ import { centreOf, outlineOf } from '#plan/shapes/index';
 import type { VehicleBody } from '../electrical/bodies';
 import type { ModelledLoop } from '../electrical/circuit-input';
 import type { SolvedCircuit } from '../electrical/circuit-model';
-import { briskChangeOf, changeOf, type Change } from '../electrical/vehicle-effect';
+import { changeOf, type Change } from '../electrical/vehicle-effect';
 import { RecentCache } from '../recent-cache';
 import type { ProbeReadout } from '../results';
 import type { Survey } from '../survey';
@@ -65,11 +65,7 @@ export const probeReadout = (
     );
   };
   const overSteel = (solved: SolvedCircuit, key: number, mesh: 'fine' | 'coarse'): Change =>
-    fluxes.circuits.get(`${place} ${mesh} ${exact} ${key}`, () =>
-      mesh === 'fine' && !exact
-        ? briskChangeOf(solved, body, placement)
-        : changeOf(solved, body, placement, mesh)
-    );
+    fluxes.circuits.get(`${place} ${mesh} ${key}`, () => changeOf(solved, body, placement, mesh));
   const own = new Map<string, number>();
   const readouts = site.circuits.flatMap(({ id, channel }) => {
     const surveyed = circuits.get(id);

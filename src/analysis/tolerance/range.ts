@@ -6,7 +6,7 @@
  * the parabola through the logarithm of its three values, all of them added, since what moves these figures multiplies
  * rather than adds (length and thickness of a wire, height and depth under a vehicle). Tests solve the circuit itself for
  * thousands of samples: the ends of linear ranges lie within 5 % of the width of where they should, those of sampled ones
- * within 3 %, also at tolerances ten times the usual.
+ * within 4 %, also at tolerances ten times the usual.
  */
 import { TOLERANCE_INPUTS, type PlausibleRange, type ToleranceInput } from '../results';
 import { normalPoints } from './normal-points';

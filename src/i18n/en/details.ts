@@ -37,8 +37,6 @@ export const details = {
   'shape.y': 'Centre y',
 
   'circuit.name': 'Circuit name',
-  'circuit.leadIn': 'Lead-in cable',
-  'circuit.leadInLength': 'Lead-in length',
   'circuit.askedFor': 'Must detect',
 
   'channel.unit': 'Unit',

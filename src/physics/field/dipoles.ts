@@ -78,26 +78,3 @@ export const dipolePotentialAlong = (
   }
   return [inPhase, ahead];
 };
-
-/** Neighbours within squares of `side` metres as one dipole each, in the middle of their strength: for the far field. */
-export const clustered = (dipoles: Dipoles, side: number): Dipoles => {
-  const sums = new Map<
-    string,
-    [weight: number, x: number, y: number, z: number, real: number, imaginary: number]
-  >();
-  for (let at = 0; at < dipoles.length; at += DIPOLE) {
-    const [x, y, z, real, imaginary] = dipoles.subarray(at, at + DIPOLE) as unknown as number[];
-    const key = `${Math.floor(x! / side)} ${Math.floor(y! / side)} ${z}`;
-    const sum = sums.get(key) ?? [0, 0, 0, 0, 0, 0];
-    const weight = Math.abs(real!) + Math.abs(imaginary!);
-    [weight, weight * x!, weight * y!, weight * z!, real!, imaginary!].forEach((value, k) => {
-      sum[k]! += value;
-    });
-    sums.set(key, sum);
-  }
-  return Float64Array.from(
-    [...sums.values()].flatMap(([weight, x, y, z, real, imaginary]) =>
-      weight > 0 ? [x / weight, y / weight, z / weight, real, imaginary] : []
-    )
-  );
-};

@@ -103,8 +103,7 @@ const subtractImages = (
     plate: { ...mesh.plate, height: -2 * depth - mesh.plate.height }
   }));
   plates.forEach((outer, i) => {
-    for (let j = 0; j <= i; j++)
-      addPlateBlock(images, size, outer, below[j]!, offsets[i]!, offsets[j]!);
+    for (let j = 0; j <= i; j++) addPlateBlock(images, size, outer, below[j]!, offsets[i]!, offsets[j]!);
   });
   rings.forEach((ring, i) => {
     const row = (firstRing + i) * size;

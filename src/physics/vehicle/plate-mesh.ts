@@ -14,7 +14,9 @@ export interface PlateMesh {
   readonly unknowns: number;
   /** Index of the unknown at node (p, q), or −1 on the rim; stored p·ys.length + q. */
   readonly index: Int32Array;
-  /** Quadrature points of the flux. */
+  /** Quadrature points of the flux: every point across with every one along, in that order. */
+  readonly pointsAcross: Float64Array;
+  readonly pointsAlong: Float64Array;
   readonly pointX: Float64Array;
   readonly pointY: Float64Array;
   /** Four unknowns and four weights (area included) a point. */
@@ -66,7 +68,19 @@ export const meshPlate = (
       });
       point++;
     }
-  return { plate, xs, ys, unknowns, index, pointX, pointY, pointIndex, pointWeight };
+  return {
+    plate,
+    xs,
+    ys,
+    unknowns,
+    index,
+    pointsAcross: Float64Array.from(pointsAcross, ({ at }) => at),
+    pointsAlong: Float64Array.from(pointsAlong, ({ at }) => at),
+    pointX,
+    pointY,
+    pointIndex,
+    pointWeight
+  };
 };
 
 /** A quadrature point of one axis with its weight for the hats of its cell's near and far node. */

@@ -1,7 +1,7 @@
 /** The user's own wires and lead-in cables, beside the built-in ones. One that is in use cannot be removed. */
 import { COUNTS } from '../bounds';
-import { builtInCables, type LeadInCable } from '../catalogue/cables';
-import { builtInWires, type Wire } from '../catalogue/wires';
+import type { LeadInCable } from '../catalogue/cables';
+import type { Wire } from '../catalogue/wires';
 import {
   cable as cableSchema,
   wire as wireSchema,
@@ -24,16 +24,9 @@ function isSoundCable(cable: Cable): boolean {
   return ![resistancePerMetre_ohm, inductancePerMetre_H, capacitancePerMetre_F].includes(undefined);
 }
 
-/** An own entry may not take a built-in one's name away: what is wired with that would change. */
-const idFor = (
-  own: readonly { readonly id: string }[],
-  builtIn: readonly { readonly id: string }[],
-  prefix: string
-) => freeId([...own, ...builtIn], prefix);
-
 /** An own wire with the figures of another. */
 export const newWire = (site: Site, from: Wire, name: string): OwnWire => ({
-  id: idFor(site.wires, builtInWires, 'w'),
+  id: freeId(site.wires, 'w'),
   name,
   conductorDiameter: from.conductorDiameter,
   insulatedDiameter: from.insulatedDiameter,
@@ -42,10 +35,13 @@ export const newWire = (site: Site, from: Wire, name: string): OwnWire => ({
 
 /** An own cable with the geometry of another where it has one, else with what it states. */
 export function newCable(site: Site, from: LeadInCable, name: string): Cable {
-  const { source: _source, builtIn, ...figures } = from;
-  const own: Cable = { ...figures, id: idFor(site.cables, builtInCables, 'k'), name };
-  // A built-in cable's constants are computed for the day and the frequency; a copy goes on like that.
-  return builtIn ? patched(own, { resistancePerMetre_ohm: undefined, inductancePerMetre_H: undefined }) : own;
+  const { resistancePerMetre_ohm, inductancePerMetre_H, capacitancePerMetre_F } = from;
+  const { conductorDiameter, spacing, relativePermittivity } = from;
+  // A built-in cable's resistance and inductance are computed for the day and the frequency; a copy goes on like that.
+  const stated = from.builtIn ? {} : { resistancePerMetre_ohm, inductancePerMetre_H };
+  const figures = { ...stated, capacitancePerMetre_F, conductorDiameter, spacing, relativePermittivity };
+  const known = Object.entries(figures).filter(([, value]) => value !== undefined);
+  return { id: freeId(site.cables, 'k'), name, ...(Object.fromEntries(known) as Partial<Cable>) };
 }
 
 export function addWire(site: Site, wire: OwnWire): Site {
