@@ -36,7 +36,7 @@ export const createAssessor = (): Assessor => {
   const bodies = createBodyStore();
   const surveyor = createSurveyor();
   const keeper = createPassKeeper(surveyor);
-  const followUps = createFollowUps(surveyor, keeper);
+  const followUps = createFollowUps(surveyor, keeper, bodies);
   const fluxes = createFluxCache();
 
   const assess = (site: Site, thoroughness: Thoroughness = 'all'): Assessment => {

@@ -2,12 +2,18 @@
  * What follows the first answer to an edit: passes over steel first, then, circuit by circuit, what is made in several
  * steps. A step is short enough that the next edit does not wait for long.
  */
+import { testPlates } from '#plan/catalogue/test-plates';
+import type { CatalogueVehicle } from '#plan/catalogue/vehicles';
 import type { Site } from '#plan/schema';
+import { classMarginsInSteps } from './classes/class-margins';
+import type { BodyStore } from './electrical/bodies';
 import type { PassKeeper } from './passes';
 import type { Ready } from './ready';
 import { RecentCache } from './recent-cache';
-import type { CircuitReadout, SteelCost } from './results';
+import type { CircuitRanges, CircuitReadout, ClassMargin, SteelCost } from './results';
 import { steelCost } from './steel-cost';
+import { rangesInSteps } from './tolerance/ranges';
+import type { Steps } from './steps';
 import type { Survey, SurveyedCircuit, Surveyor } from './survey';
 
 type Following = Pick<CircuitReadout, 'ranges' | 'classes' | 'steel'>;
@@ -23,10 +29,10 @@ export interface FollowUps {
 /** A result that is made in steps; the last step leaves it in the cache. */
 interface Task<T> {
   readonly cache: RecentCache<string, T>;
-  readonly steps: (surveyed: SurveyedCircuit, survey: Survey, ready: Ready) => Generator<void, T>;
+  readonly steps: (surveyed: SurveyedCircuit, survey: Survey, ready: Ready) => Steps<T>;
 }
 
-export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper): FollowUps => {
+export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper, bodies: BodyStore): FollowUps => {
   const withoutSteel = new WeakMap<Site, Site>();
   const bareSite = (site: Site): Site => {
     const known = withoutSteel.get(site);
@@ -53,8 +59,38 @@ export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper): FollowU
     }
   };
 
-  const tasks: readonly Task<unknown>[] = [steel];
-  const begun = new Map<string, Generator<void, unknown>>();
+  const ranges: Task<CircuitRanges> = {
+    cache: new RecentCache(2_000),
+    *steps(surveyed, survey, ready) {
+      const { responses } = keeper.passesOver(surveyed, survey, ready, true);
+      const means = {
+        numberOf: surveyor.numberOf,
+        steel: survey.means.steel,
+        bodyOf: ready.bodyOf
+      };
+      return yield* rangesInSteps(survey.site, surveyed.circuit, surveyed.solved, responses, means);
+    }
+  };
+
+  const classes: Task<readonly ClassMargin[]> = {
+    cache: new RecentCache(2_000),
+    *steps(surveyed, survey, ready) {
+      for (const plate of testPlates)
+        if (!bodies.has(plate)) {
+          bodies.get(plate);
+          yield;
+        }
+      const bodyOf = (vehicle: CatalogueVehicle) => ready.bodyOf(vehicle) ?? bodies.get(vehicle);
+      const means = keeper.meansFor({ circuit, solved, loops, ...surveyed }, survey.site, {
+        ...ready,
+        bodyOf
+      });
+      return yield* classMarginsInSteps(circuit, solved, loops, survey.site, means);
+    }
+  };
+
+  const tasks: readonly Task<unknown>[] = [ranges, steel, classes];
+  const begun = new Map<string, Steps<unknown>>();
 
   const givens = new WeakMap<Site, number>();
   const givenOf = (site: Site): number => {
@@ -105,7 +141,11 @@ export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper): FollowU
       [...survey.circuits.values()].some((each) => keeper.isLeft(each, survey, ready)),
     resultsOf: (surveyed, survey, ready) => {
       const key = keyOf(surveyed, survey, ready);
-      return { ranges: null, classes: null, steel: steel.cache.peek(key) ?? null };
+      return {
+        ranges: ranges.cache.peek(key) ?? null,
+        classes: classes.cache.peek(key) ?? null,
+        steel: steel.cache.peek(key) ?? null
+      };
     }
   };
 };

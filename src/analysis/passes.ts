@@ -21,7 +21,7 @@ export interface PassKeeper {
   followNext(surveyed: SurveyedCircuit, survey: Survey, ready: Ready): boolean;
   isLeft(surveyed: SurveyedCircuit, survey: Survey, ready: Ready): boolean;
   /** Means for passes of other kinds over the same circuit. */
-  meansFor(surveyed: SurveyedCircuit, site: Site, ready: Ready): PassMeans;
+  meansFor(surveyed: SurveyedCircuit, site: Site, given: Pick<PassMeans, 'bodyOf'>): PassMeans;
 }
 
 const NOTHING: Passes = { responses: [], neighbours: [], isFollowing: true };
@@ -41,7 +41,11 @@ export const createPassKeeper = ({ numberOf }: Surveyor): PassKeeper => {
   };
   const contextOf = ({ key }: SurveyedCircuit, site: Site): string => `${key} ${lanesOf(site)}`;
 
-  const meansFor = (surveyed: SurveyedCircuit, site: Site, { bodyOf }: Ready): PassMeans => {
+  const meansFor = (
+    surveyed: SurveyedCircuit,
+    site: Site,
+    { bodyOf }: Pick<PassMeans, 'bodyOf'>
+  ): PassMeans => {
     const context = contextOf(surveyed, site);
     return {
       bodyOf,

@@ -5,6 +5,7 @@ import type { VehicleBody } from './electrical/bodies';
 import { quickEffect } from './electrical/vehicle-effect';
 import { studyCircuit } from './readouts/circuits';
 import type { SteelCost, Terminals, VehicleResponse } from './results';
+import type { Steps } from './steps';
 import type { Survey, SurveyedCircuit } from './survey';
 
 /** The share of a vehicle's response that counts as little: a tenth, common practice. */
@@ -35,7 +36,7 @@ const terminalsOf = ({ readout }: SurveyedCircuit): Terminals => ({
 const lost = (without: number, withSteel: number): number => (without === 0 ? 0 : 1 - withSteel / without);
 
 /** In steps: every yield is a place where something more urgent may come in. */
-export function* steelCost(given: Given): Generator<void, SteelCost> {
+export function* steelCost(given: Given): Steps<SteelCost> {
   const { surveyed, bare, responses, bareResponses } = given;
   const without = terminalsOf(bare);
   return {
@@ -60,13 +61,7 @@ const movedTo = (site: Site, depth: number): Site => {
   };
 };
 
-function* clearDepth({
-  survey,
-  surveyed,
-  bare,
-  bareResponses,
-  vehicle
-}: Given): Generator<void, number | null> {
+function* clearDepth({ survey, surveyed, bare, bareResponses, vehicle }: Given): Steps<number | null> {
   const response = bareResponses.find(({ vehicle: id }) => id === vehicle?.id);
   if (!vehicle || !response) return null;
   const [x, y]: Point = response.worstAt;

@@ -10,6 +10,7 @@ import { reportText } from '#exchange/report-text';
 import { readSite } from '#plan/read';
 import type { Site } from '#plan/schema';
 import { readArguments } from './arguments';
+import { netlistsOf } from './netlists';
 
 const BAD_INPUT = 2;
 
@@ -36,13 +37,24 @@ const main = (): number => {
     process.stderr.write(`${reading.message}\n`);
     return BAD_INPUT;
   }
-  const { files, format, only, strict } = reading.request;
+  const { request } = reading;
+  const { files, strict } = request;
   const opened = files.map((file) => ({ file, content: open(file) }));
   const problems = opened.flatMap(({ content }) => ('format' in content ? [] : content));
   if (problems.length > 0) {
     process.stderr.write(`${problems.join('\n')}\n`);
     return BAD_INPUT;
   }
+  if (request.format === 'netlist') {
+    const sites = opened.flatMap(({ file, content }) =>
+      'format' in content ? [{ file: printable(file), site: content }] : []
+    );
+    const netlists = netlistsOf(sites, request.only);
+    if (netlists.ok) process.stdout.write(netlists.text);
+    else process.stderr.write(`${netlists.problems.join('\n')}\n`);
+    return netlists.ok ? 0 : BAD_INPUT;
+  }
+  const { format, only } = request;
   const assessor = createAssessor();
   const reports: { readonly report: Report; readonly site: Site }[] = opened.flatMap(({ file, content }) =>
     'format' in content

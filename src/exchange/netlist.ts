@@ -31,7 +31,11 @@ const nodesOf = ({ loops }: EquivalentCircuit): Nodes[] =>
   });
 
 /** Coil, resistance and what steel couples resistively, in series in the sense of the winding. */
-const coil = ({ loops, inductance, resistance }: EquivalentCircuit, k: number, { far, back }: Nodes): string[] => {
+const coil = (
+  { loops, inductance, resistance }: EquivalentCircuit,
+  k: number,
+  { far, back }: Nodes
+): string[] => {
   const n = k + 1;
   const [start, end] = loops[k]!.reversed ? [back, far] : [far, back];
   const lossy = resistance[k]!.flatMap((value, j) => (j !== k && value !== 0 ? [{ j, value }] : []));
@@ -92,7 +96,7 @@ const leadInLines = ({ leadIn }: EquivalentCircuit): string[] => {
 
 export const netlistText = (circuit: EquivalentCircuit): string =>
   [
-    `circuit ${safeWord(circuit.id)} at ${figure(circuit.frequency)} Hz, SI units`,
+    `* circuit ${safeWord(circuit.id)} at ${figure(circuit.frequency)} Hz, SI units`,
     ...loopLines(circuit),
     ...couplings(circuit),
     '* lead-in, from the terminals to the pull box',

@@ -1,4 +1,5 @@
 /** Everything the page says, in English. `{name}` is filled in; where a count decides, there is `one` and `other`. */
+import { advice } from './en/advice';
 import { details } from './en/details';
 import { explain } from './en/explain';
 import { explainCircuit } from './en/explain-circuit';
@@ -11,6 +12,7 @@ import { views } from './en/views';
 import { wiring } from './en/wiring';
 
 export const en = {
+  ...advice,
   ...shell,
   ...steel,
   ...section,

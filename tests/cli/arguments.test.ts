@@ -16,10 +16,22 @@ describe('readArguments', () => {
     });
   });
 
+  it('takes the id of a circuit for a netlist, whichever option comes first', () => {
+    const request = { files: ['a.json'], format: 'netlist', only: 'C 1', strict: false };
+    expect(readArguments(['a.json', '--only', 'C 1', '--format=netlist'])).toEqual({ ok: true, request });
+    expect(readArguments(['a.json', '--format', 'netlist', '--only=C 1'])).toEqual({ ok: true, request });
+    expect(readArguments(['a.json', '--format', 'netlist'])).toEqual({
+      ok: true,
+      request: { ...request, only: null }
+    });
+  });
+
   it.each([
     [[], 'no file given'],
-    [['--format', 'xml', 'a'], '--format expects one of json, text, csv, found xml'],
+    [['--format', 'xml', 'a'], '--format expects one of json, text, csv, netlist, found xml'],
     [['a', '--only'], '--only expects one of'],
+    [['a', '--only', 'C1'], '--only expects one of'],
+    [['a', '--strict', '--format', 'netlist'], '--strict looks at findings'],
     [['a', '--fast'], 'unknown option --fast'],
     [['a', '--strict=yes'], 'unknown option --strict=yes']
   ])('refuses %j', (words, sentence) => {

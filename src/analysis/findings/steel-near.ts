@@ -11,7 +11,7 @@ const WORTH_SAYING = 0.1;
 const depthAdvice = ({ clearDepth_m: depth, statedShare }: SteelCost, say: FindingContext['say']): string =>
   depth === null
     ? `No depth to 2 m brings the loss under ${say(statedShare, 'ratio')}: move the loop off the steel, or ask for less.`
-    : `Steel deeper than ${say(depth, 'smallLength')} would cost less than ${say(statedShare, 'ratio')}; else add a turn, lower the threshold, or move the loop off the steel.`;
+    : `Steel deeper than ${say(Math.ceil(depth * 100) / 100, 'smallLength')} would cost less than ${say(statedShare, 'ratio')}; else add a turn, lower the threshold, or move the loop off the steel.`;
 
 export const steelNear: FindingRule = ({ site, circuits, say }) =>
   circuits.flatMap(({ circuit, readout: { steel: cost } }) => {

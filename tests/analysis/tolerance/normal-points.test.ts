@@ -6,9 +6,9 @@ describe('the inverse of the normal distribution', () => {
     // tables of the normal distribution
     [0.5, 0],
     [0.9, 1.2815515655],
-    [0.95, 1.6448536270],
+    [0.95, 1.644853627],
     [0.975, 1.9599639845],
-    [0.99, 2.3263478740],
+    [0.99, 2.326347874],
     [0.999, 3.0902323062],
     [0.9999, 3.7190164855]
   ])('has %f of it below its value', (share, deviations) => {

@@ -28,7 +28,12 @@ describe('a range', () => {
 
   it('of a figure that nothing moves is that figure', () => {
     expect(rangeOf(5, [])).toEqual({ low: 5, high: 5, method: 'linear', contributions: [] });
-    expect(rangeOf(0, bendsOf(() => 0, 3))).toMatchObject({ low: 0, high: 0, contributions: [] });
+    expect(
+      rangeOf(
+        0,
+        bendsOf(() => 0, 3)
+      )
+    ).toMatchObject({ low: 0, high: 0, contributions: [] });
   });
 
   it('of exp(x) of one normal input ends at exp(±1.96 deviations): the quantiles of the log-normal distribution', () => {
