@@ -81,10 +81,8 @@ export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper, bodies: 
           yield;
         }
       const bodyOf = (vehicle: CatalogueVehicle) => ready.bodyOf(vehicle) ?? bodies.get(vehicle);
-      const means = keeper.meansFor({ circuit, solved, loops, ...surveyed }, survey.site, {
-        ...ready,
-        bodyOf
-      });
+      const { circuit, solved, loops } = surveyed;
+      const means = keeper.meansFor(surveyed, survey.site, { bodyOf });
       return yield* classMarginsInSteps(circuit, solved, loops, survey.site, means);
     }
   };

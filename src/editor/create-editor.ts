@@ -1,4 +1,5 @@
 /** The editor: one immutable state, changed by gestures, commands and undo, with listeners told once a change. */
+import { followRoutes } from '#plan/lead-out';
 import type { Point, Site } from '#plan/schema';
 import { commandForKey, commands } from './commands/index';
 import { boxAround } from './geometry/box';
@@ -43,7 +44,7 @@ const opened = (site: Site): EditorState => ({
 });
 
 export function createEditor(site: Site): Editor {
-  let state = opened(site);
+  let state = opened(followRoutes(site));
   let history: History = NO_HISTORY;
   let hand: ToolState = tools.select;
   const listeners = new Set<(state: EditorState) => void>();
@@ -70,7 +71,9 @@ export function createEditor(site: Site): Editor {
     };
   }
 
-  function record({ label, site: next, selection, merge }: Step): Partial<EditorState> {
+  /** Lengths that are drawn follow the drawing, whatever changed it; `followRoutes` leaves all others alone. */
+  function record({ label, site: changed, selection, merge }: Step): Partial<EditorState> {
+    const next = followRoutes(changed);
     if (next === state.site) return selection ? { selection: stillThere(next, selection) } : {};
     const before: Moment = { site: state.site, selection: state.selection };
     const after: Moment = { site: next, selection: stillThere(next, selection ?? state.selection) };
@@ -89,7 +92,7 @@ export function createEditor(site: Site): Editor {
     hand = outcome.tool ? tools[outcome.tool] : outcome.next;
     const overlay = overlayOf(outcome.overlay);
     update({
-      draft: outcome.draft && outcome.draft !== state.site ? outcome.draft : null,
+      draft: outcome.draft && outcome.draft !== state.site ? followRoutes(outcome.draft) : null,
       overlay: looksSame(overlay, state.overlay) ? state.overlay : overlay,
       busy: hand.busy,
       ...(outcome.selection ? chosen(outcome.selection) : {}),
@@ -155,7 +158,7 @@ export function createEditor(site: Site): Editor {
       hand = tools.select;
       Object.assign(scratch, { copied: null, pastes: 0 });
       const { viewport, vehicle } = state;
-      update({ ...opened(next), viewport, vehicle });
+      update({ ...opened(followRoutes(next)), viewport, vehicle });
     },
     commit(step) {
       if (step.site === state.site) return;

@@ -20,8 +20,7 @@ export function exitOf(shape: Shape, towards: Point): Point {
   if (shape.kind === 'circle') {
     const away = distance(shape.centre, towards);
     const radius = shape.diameter / 2;
-    const out: Point =
-      away === 0 ? [radius, 0] : scale(subtract(towards, shape.centre), radius / away);
+    const out: Point = away === 0 ? [radius, 0] : scale(subtract(towards, shape.centre), radius / away);
     return add(shape.centre, out);
   }
   const corners = outlineOf(shape);
@@ -76,15 +75,10 @@ export function followRoutes(site: Site): Site {
 }
 
 /** The mark of that kind nearest to a point; undefined where there is none. */
-export const nearestMark = (
-  site: Pick<Site, 'marks'>,
-  kind: Mark['kind'],
-  to: Point
-): Mark | undefined =>
+export const nearestMark = (site: Pick<Site, 'marks'>, kind: Mark['kind'], to: Point): Mark | undefined =>
   site.marks
     .filter((mark) => mark.kind === kind)
     .reduce<Mark | undefined>(
-      (best, mark) =>
-        best && distance(best.points[0]!, to) <= distance(mark.points[0]!, to) ? best : mark,
+      (best, mark) => (best && distance(best.points[0]!, to) <= distance(mark.points[0]!, to) ? best : mark),
       undefined
     );

@@ -2,6 +2,7 @@
  * From a file's text to a site, or to every reason why not. Never throws. All or nothing: a document with one wrong
  * field is refused whole, so that nothing is computed from a guess.
  */
+import { followRoutes } from './lead-out';
 import { type JsonObject, migrate } from './migrations/index';
 import { readFields } from './reading/fields';
 import { headerProblem } from './reading/header';
@@ -66,5 +67,5 @@ export function readSite(text: string): Reading {
     ...danglingReferences(document, lists),
     ...impossibilities(lists)
   ];
-  return fields.ok && problems.length === 0 ? { ok: true, site: fields.site } : refused(problems);
+  return fields.ok && problems.length === 0 ? { ok: true, site: followRoutes(fields.site) } : refused(problems);
 }

@@ -36,13 +36,30 @@ describe('prepared vehicles', { timeout: PATIENCE }, () => {
     expect(second.circuits[0]!.responses.map(({ vehicle }) => vehicle)).toContain('bicycle');
   });
 
+  it('and what follows are in the end what a report says', () => {
+    const assessor = createAssessor();
+    prepareAll(assessor, site, 100);
+    let steps = 0;
+    while (steps < 10_000 && assessor.followNext(site)) steps++;
+    const { probes: quick, ...last } = assessor.assess(site, 'prepared');
+    const { probes, ...complete } = createAssessor().assess(site, 'complete');
+    expect(last).toEqual(complete);
+    expect(quick.length).toBe(probes.length);
+    for (const { ranges, classes } of last.circuits) {
+      expect(ranges).not.toBeNull();
+      expect(classes).toHaveLength(3);
+    }
+  });
+
   it('are the same as all at once when the last is there', () => {
     const assessor = createAssessor();
     assessor.assess(site, 'prepared');
     expect(prepareAll(assessor, site, 100)).toBe(vehiclesInPlay(site).length);
-    const { probes, ...ready } = assessor.assess(site, 'prepared');
+    const { probes, isFollowed, ...ready } = assessor.assess(site, 'prepared');
     expect(ready.pending).toBe(false);
-    const { probes: exact, ...all } = createAssessor().assess(site);
+    expect(isFollowed).toBe(true);
+    const { probes: exact, isFollowed: never, ...all } = createAssessor().assess(site);
+    expect(never).toBe(false);
     expect(ready).toEqual(all);
     // far from the placed vehicle the coarse mesh serves: what it gets wrong is nothing next to the loop
     probes[0]!.loops.forEach(({ id, deltaL_H }, k) => {

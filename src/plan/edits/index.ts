@@ -15,6 +15,7 @@ export * from './new-loop';
 export * from './probes';
 export * from './remove';
 export * from './rename';
+export * from './routes';
 export * from './site-fields';
 export * from './steel';
 export { steelBox, type SteelBox } from './steel-box';

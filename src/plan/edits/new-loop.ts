@@ -1,11 +1,12 @@
 /** A loop as it comes off the pointer: sized by the hand, the rest as usual, on a circuit of its own. */
 import { FOOT } from '#units/constants';
 import { COUNTS } from '../bounds';
+import { nearestMark } from '../lead-out';
 import type { Circuit, Loop, Shape, Site } from '../schema';
-import { pathOf } from '../shapes/index';
+import { centreOf, pathOf } from '../shapes/index';
 import { circuitWith } from '../wiring';
 import { withFreeChannel } from './channels';
-import { freeId } from './list';
+import { freeId, patched } from './list';
 import { addLoop } from './loops';
 import { tidyShape } from './tidy';
 
@@ -24,6 +25,14 @@ export function usualTurns(shape: Shape): number {
   return turns;
 }
 
+/** A tail as long as the last one; where that is drawn, drawn straight to the pull box that is nearest. */
+function tailLike(site: Site, last: Loop, shape: Shape): Loop['tail'] {
+  const { route } = last.tail;
+  if (!route) return last.tail;
+  const box = nearestMark(site, 'pull-box', centreOf(shape));
+  return patched<Loop['tail']>(last.tail, { route: box && { ...route, to: box.id, via: [] } });
+}
+
 /** Wire, slot and tail as in the loop drawn last. */
 export function newLoop(site: Site, shape: Shape): Loop {
   const id = freeId(site.loops, 'L');
@@ -34,7 +43,7 @@ export function newLoop(site: Site, shape: Shape): Loop {
     turns: usualTurns(shape),
     wire: last?.wire ?? 'awg14',
     slot: last?.slot ?? { depth: 0.05, width: 0.008, relativePermittivity: 4 },
-    tail: last?.tail ?? { length: 4 },
+    tail: last ? tailLike(site, last, shape) : { length: 4 },
     shape: tidyShape(shape)
   };
 }

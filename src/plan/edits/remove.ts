@@ -1,6 +1,7 @@
 /** Deleting, with everything that would point at nothing afterwards. */
 import type { Circuit, Site } from '../schema';
 import { kept, withList } from './list';
+import { withoutLooseRoutes } from './routes';
 import { idsOf, type Thing } from './thing';
 
 /** The circuit without the loops; null when none is left. */
@@ -44,11 +45,9 @@ export function removeThings(site: Site, things: readonly Thing[]): Site {
     'lanes',
     kept(rest.lanes, ({ id }) => !lanes.has(id))
   );
-  const withoutMarks = withList(
-    withoutLanes,
-    'marks',
-    kept(withoutLanes.marks, ({ id }) => !marks.has(id))
-  );
+  const left = kept(withoutLanes.marks, ({ id }) => !marks.has(id));
+  const withoutMarks =
+    left === withoutLanes.marks ? withoutLanes : withoutLooseRoutes({ ...withoutLanes, marks: left });
   const steel = idsOf(things, 'steel');
   const withoutSteel = withList(
     withoutMarks,

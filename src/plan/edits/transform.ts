@@ -1,6 +1,6 @@
 /** Moving and turning things: the whole group goes, or goes as far as the coordinates allow. */
 import { normalAngle, rotate } from '../geometry/points';
-import type { Point, Shape, Site } from '../schema';
+import type { Circuit, Loop, Point, Shape, Site } from '../schema';
 import { moveShape, rotateShape } from '../shapes/index';
 import { clampShift, isInBounds } from './limits';
 import { mapped, withList } from './list';
@@ -12,6 +12,13 @@ import { tidyAngle, tidyPoint, tidyShape } from './tidy';
 const pointsOfShape = (shape: Shape): readonly Point[] =>
   shape.kind === 'polygon' ? shape.points : [shape.centre];
 
+/** Ways go along with both their ends; with one of them, or none, their points stay where they are. */
+const carriedTails = (site: Site, loops: ReadonlySet<string>, marks: ReadonlySet<string>): readonly Loop[] =>
+  site.loops.filter(({ id, tail }) => loops.has(id) && tail.route && marks.has(tail.route.to));
+
+const carriedLeadIns = (site: Site, marks: ReadonlySet<string>): readonly Circuit[] =>
+  site.circuits.filter(({ leadIn: { route } }) => route && marks.has(route.from) && marks.has(route.to));
+
 /** The coordinates that the document holds for these things. */
 function anchorsOf(site: Site, things: readonly Thing[]): Point[] {
   const loops = idsOf(things, 'loop');
@@ -21,6 +28,8 @@ function anchorsOf(site: Site, things: readonly Thing[]): Point[] {
   const probes = idsOf(things, 'probe');
   return [
     ...site.loops.filter(({ id }) => loops.has(id)).flatMap(({ shape }) => pointsOfShape(shape)),
+    ...carriedTails(site, loops, marks).flatMap(({ tail }) => tail.route?.via ?? []),
+    ...carriedLeadIns(site, marks).flatMap(({ leadIn }) => leadIn.route?.via ?? []),
     ...site.lanes.filter(({ id }) => lanes.has(id)).flatMap(({ centreline }) => centreline),
     ...site.marks.filter(({ id }) => marks.has(id)).flatMap(({ points }) => points),
     ...site.steel.filter(({ id }) => steel.has(id)).flatMap(({ outline }) => outline),
@@ -41,9 +50,25 @@ function changed(site: Site, things: readonly Thing[], change: Change): Site {
   const steelIds = idsOf(things, 'steel');
   const probeIds = idsOf(things, 'probe');
   const point = (at: Point): Point => tidyPoint(change.point(at));
-  const loops = mapped(site.loops, (loop) =>
-    loopIds.has(loop.id) ? { ...loop, shape: tidyShape(change.shape(loop.shape)) } : loop
-  );
+  const carried = new Set<unknown>([
+    ...carriedTails(site, loopIds, markIds),
+    ...carriedLeadIns(site, markIds)
+  ]);
+  const along = <R extends { readonly via: readonly Point[] }>(route: R): R => ({
+    ...route,
+    via: route.via.map(point)
+  });
+  const loops = mapped(site.loops, (loop): Loop => {
+    if (!loopIds.has(loop.id)) return loop;
+    const moved = { ...loop, shape: tidyShape(change.shape(loop.shape)) };
+    const { route } = loop.tail;
+    return route && carried.has(loop) ? { ...moved, tail: { ...loop.tail, route: along(route) } } : moved;
+  });
+  const circuits = mapped(site.circuits, (circuit): Circuit => {
+    const { route } = circuit.leadIn;
+    if (!route || route.via.length === 0 || !carried.has(circuit)) return circuit;
+    return { ...circuit, leadIn: { ...circuit.leadIn, route: along(route) } };
+  });
   const lanes = mapped(site.lanes, (lane) =>
     laneIds.has(lane.id) ? { ...lane, centreline: lane.centreline.map(point) } : lane
   );
@@ -58,7 +83,7 @@ function changed(site: Site, things: readonly Thing[], change: Change): Site {
       ? { ...probe, at: point(probe.at), heading: tidyAngle(change.heading(probe.heading)) }
       : probe
   );
-  const next = { ...site, loops, lanes, marks, steel, probes };
+  const next = { ...site, loops, circuits, lanes, marks, steel, probes };
   // Rounding can close a gap that was open by less than it: then the step is not taken.
   const sound =
     loops.every((loop, index) => loop === site.loops[index] || isSoundLoop(next, loop)) &&
@@ -67,7 +92,7 @@ function changed(site: Site, things: readonly Thing[], change: Change): Site {
 }
 
 const shared = (site: Site, next: Site): Site =>
-  (['loops', 'lanes', 'marks', 'steel', 'probes'] as const).reduce<Site>(
+  (['loops', 'circuits', 'lanes', 'marks', 'steel', 'probes'] as const).reduce<Site>(
     (result, key) => withList(result, key, next[key]),
     site
   );

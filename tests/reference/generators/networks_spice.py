@@ -37,7 +37,7 @@ def site(loops, strings, lead_in=None, **more):
 
 OWN = [{'id': 'own', 'resistancePerMetre_ohm': 0.05, 'inductancePerMetre_H': 6e-7, 'capacitancePerMetre_F': 1.2e-10},
        {'id': 'dry', 'resistancePerMetre_ohm': 0.03, 'inductancePerMetre_H': 7e-7, 'capacitancePerMetre_F': 0},
-       {'id': 'ideal', 'resistancePerMetre_ohm': 0, 'inductancePerMetre_H': 6.5e-7, 'capacitancePerMetre_F': 7e-11}]
+       {'id': 'ideal', 'resistancePerMetre_ohm': 1e-6, 'inductancePerMetre_H': 6.5e-7, 'capacitancePerMetre_F': 7e-11}]
 MIXED = [loop('L1', square(0), 3, 'awg12', 2.0), loop('L2', {'kind': 'rectangle', 'centre': [2.6, 0.3], 'width': 1.5, 'length': 3.2}, 2, 'mm2-1.5', 15.0),
          loop('L3', {'kind': 'circle', 'centre': [5.2, 0], 'diameter': 1.8}, 4, 'awg18', 40.0)]
 MAT = {'id': 'm', 'kind': 'mat', 'depth': 0.12, 'pitch': 0.2, 'barRadius': 0.006, 'outline': [[-1.6, -1.6], [4.4, -1.6], [4.4, 1.6], [-1.6, 1.6]]}
@@ -60,10 +60,12 @@ SITES = {
     'on a pavement that conducts': site(row(2), ['L1 -L2'], pavement={'material': 'concrete', 'relativePermittivity': 9, 'conductivity_S_m': 0.05}),
     'on a mat of bars': site(row(2), ['L1', 'L2'], steel=[MAT]),
     'on a mat of bars, one reversed': site(row(2, 0.2), ['L1 -L2'], steel=[MAT]),
-    'cables without capacitance and without resistance': site(row(2, tail=0), ['L1 L2'], {'cable': 'dry', 'length': 80, 'further': [{'cable': 'ideal', 'length': 40}]}, cables=OWN),
+    'cables without capacitance and nearly without resistance': site(row(2, tail=0), ['L1 L2'], {'cable': 'dry', 'length': 80, 'further': [{'cable': 'ideal', 'length': 40}]}, cables=OWN),
     'no lead-in, no tail, a resistance added': site([loop('L1', square(0), 5, tail=0, addedResistance_ohm=0.7)], ['L1'], {'cable': 'pair-14', 'length': 0}),
     'a long lead-in': site(row(1), ['L1'], {'cable': 'pair-18', 'length': 800}),
 }
+
+UNIT = {'id': 'U1', 'channels': 1, 'scansInTurn': True, 'measuringTime_s': 0.005, 'settings_F': [1e-7], 'inductanceRange_H': [2e-5, 2e-3]}
 
 
 def netlists(documents):
@@ -99,7 +101,7 @@ if __name__ == '__main__':
             # a channel is how a site says its frequency
             channel = {'unit': 'U1', 'number': 1, 'frequency_Hz': f, 'tripThreshold': 0.001}
             circuit = {**document['circuits'][0], 'channel': channel}
-            documents.append({**document, 'circuits': [circuit]})
+            documents.append({**document, 'circuits': [circuit], 'units': [UNIT]})
             named.append((name, f))
     cases = [{'name': name, 'frequency': f, 'impedance': solve(netlist), 'netlist': netlist.split('\n')}
              for (name, f), netlist in zip(named, netlists(documents))]
