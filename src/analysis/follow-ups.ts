@@ -94,7 +94,9 @@ export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper, bodies: 
   const givenOf = (site: Site): number => {
     const known = givens.get(site);
     if (known !== undefined) return known;
-    const number = surveyor.numberOf(JSON.stringify([site.lanes, site.vehicles, site.tolerances]));
+    const number = surveyor.numberOf(
+      JSON.stringify([site.lanes, site.vehicles, site.tolerances, site.acceptedSteelCost])
+    );
     givens.set(site, number);
     return number;
   };

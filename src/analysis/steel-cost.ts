@@ -1,4 +1,5 @@
 /** What the steel in the pavement costs a circuit, and how deep it would have to lie to cost little. */
+import { acceptedSteelCostOf } from '#plan/catalogue/tolerances';
 import type { CatalogueVehicle } from '#plan/catalogue/vehicles';
 import type { Point, Site } from '#plan/schema';
 import type { VehicleBody } from './electrical/bodies';
@@ -8,8 +9,6 @@ import type { SteelCost, Terminals, VehicleResponse } from './results';
 import type { Steps } from './steps';
 import type { Survey, SurveyedCircuit } from './survey';
 
-/** The share of a vehicle's response that counts as little: a tenth, common practice. */
-export const STATED_SHARE = 0.1;
 const DEEPEST = 2;
 /** To a centimetre. */
 const FINE_ENOUGH = 0.01;
@@ -47,7 +46,7 @@ export function* steelCost(given: Given): Steps<SteelCost> {
       const now = responses.find((each) => each.vehicle === vehicle);
       return now ? [{ vehicle, withoutSteel: worst, share: lost(worst, now.worst) }] : [];
     }),
-    statedShare: STATED_SHARE,
+    statedShare: acceptedSteelCostOf(given.survey.site),
     clearDepth_m: yield* clearDepth(given)
   };
 }
@@ -67,10 +66,11 @@ function* clearDepth({ survey, surveyed, bare, bareResponses, vehicle }: Given):
   const [x, y]: Point = response.worstAt;
   const placement = { x, y, heading: response.worstHeading };
   const without = quickEffect(bare.solved, vehicle.body, placement);
+  const accepted = acceptedSteelCostOf(survey.site);
   const near = { ...survey.site, steel: surveyed.solved.steel?.pieces ?? [] };
   const costs = (depth: number): boolean => {
     const study = studyCircuit(surveyed.circuit, movedTo(near, depth), survey.modelled, survey.means);
-    return study !== null && lost(without, quickEffect(study.solved, vehicle.body, placement)) > STATED_SHARE;
+    return study !== null && lost(without, quickEffect(study.solved, vehicle.body, placement)) > accepted;
   };
   // no shallower than the bottom of the deepest slot
   let shallow = Math.max(...surveyed.loops.map(({ slot }) => slot.depth)) + FINE_ENOUGH;

@@ -105,6 +105,8 @@ export type KeyInput = Modifiers & { readonly key: string };
 export interface Fragment {
   readonly site: Site;
   readonly refs: readonly Ref[];
+  /** Marks of the document that it comes from, where a tail can still lead to. */
+  readonly standing: Site['marks'];
 }
 
 /** What commands remember from one run to the next; private to the tab, never undone. */

@@ -35,6 +35,7 @@ export const BOUNDS = {
   resistivity: { min: 1e-9, max: 1e-3 },
   permeability: { min: 1, max: 100_000 },
   conductivity: { min: 0, max: 10 },
+  steelCost: { min: 0.001, max: 0.9 },
   pitch: { min: 0.02, max: 5 },
   barRadius: { min: 0.001, max: 0.05 }
 } as const;

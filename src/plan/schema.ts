@@ -309,6 +309,8 @@ export const site = z.looseObject({
   steel: z.array(steel).max(COUNTS.steel).default([]),
   readings: z.array(reading).max(COUNTS.readings).default([]),
   tolerances: tolerances.optional(),
+  /** The share of a vehicle's response that steel may cost; the default stands in `catalogue/tolerances.ts`. */
+  acceptedSteelCost: within(BOUNDS.steelCost).optional(),
   notes: note.optional()
 });
 

@@ -1,7 +1,6 @@
 /** Steel of a drawing: what it takes from loops, circuits and vehicles, and what follows an edit. */
 import { describe, expect, it } from 'vitest';
 import { createAssessor, type Assessor } from '#analysis/assess';
-import { STATED_SHARE } from '#analysis/steel-cost';
 import type { Assessment } from '#analysis/results';
 import type { Site } from '#plan/schema';
 import { PATIENCE } from '../physics/support/arbitraries';
@@ -143,16 +142,16 @@ describe('what follows an edit', { timeout: PATIENCE }, () => {
   });
 
   it('says what the steel costs, and the depth at which it costs less than the stated share', () => {
-    const site = siteWith([mat()]);
+    const site = siteWith([mat()], { acceptedSteelCost: 0.2 });
     const { steel, ...readout } = createAssessor().assess(site, 'complete').circuits[0]!;
     expect(steel!.withoutSteel.inductance_H).toBeCloseTo(bare.circuits[0]!.inductance_H, 12);
     expect(steel!.inductanceShare).toBeCloseTo(1 - readout.inductance_H / bare.circuits[0]!.inductance_H, 9);
     expect(steel!.qShare).toBeCloseTo(1 - readout.q / bare.circuits[0]!.q, 9);
     const car = steel!.responses.find(({ vehicle }) => vehicle === 'car')!;
     expect(car.share).toBeCloseTo(1 - responseOf(all([mat()])) / responseOf(bare), 9);
-    expect(steel!.statedShare).toBe(STATED_SHARE);
+    expect(steel!.statedShare).toBe(0.2);
     const cost = (depth: number): number => 1 - responseOf(all([mat({ depth })])) / responseOf(bare);
-    expect(cost(steel!.clearDepth_m! + 0.03)).toBeLessThan(STATED_SHARE);
-    expect(cost(steel!.clearDepth_m! - 0.03)).toBeGreaterThan(STATED_SHARE);
+    expect(cost(steel!.clearDepth_m! + 0.03)).toBeLessThan(0.2);
+    expect(cost(steel!.clearDepth_m! - 0.03)).toBeGreaterThan(0.2);
   });
 });

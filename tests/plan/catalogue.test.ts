@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { builtInCables, cableOf, cablesOf } from '#plan/catalogue/cables';
+import { builtInCables, cableOf, cablesOf, isBuiltIn } from '#plan/catalogue/cables';
 import { cableEntries, pavementEntries, vehicleEntries, wireEntries } from '#plan/catalogue/entries';
 import { pavementOf, pavements } from '#plan/catalogue/pavements';
 import { builtInVehicles, vehicleOf, vehiclesOf } from '#plan/catalogue/vehicles';
@@ -44,7 +44,8 @@ describe('builtInWires', () => {
   });
 
   it('have an insulation thicker than nothing', () => {
-    for (const wire of builtInWires) expect(wire.insulatedDiameter).toBeGreaterThan(1.5 * wire.conductorDiameter);
+    for (const wire of builtInWires)
+      expect(wire.insulatedDiameter).toBeGreaterThan(1.5 * wire.conductorDiameter);
     expect(wireOf('awg13', { wires: [] })).toBeUndefined();
   });
 });
@@ -93,7 +94,7 @@ describe('lead-in cables', () => {
     expect(Math.abs(((warm / 2) * 304.8) / table - 1)).toBeLessThan(0.01);
   });
 
-  it('give way to a cable of the site, whose resistance is the one at the operating frequency', () => {
+  it('give way to a cable of the site, which is not taken for a built-in one', () => {
     const own = {
       id: 'pair-14',
       name: 'Ours',
@@ -101,8 +102,10 @@ describe('lead-in cables', () => {
       inductancePerMetre_H: 8e-7,
       capacitancePerMetre_F: 9e-11
     } satisfies Cable;
-    const site = { ...emptySite(), cables: [{ ...own, conductorDiameter: 0.001 }] };
+    const site = { ...emptySite(), cables: [own] };
     expect(cableOf('pair-14', site)).toEqual(own);
+    expect(isBuiltIn(cableOf('pair-14', emptySite())!)).toBe(true);
+    expect(isBuiltIn(cableOf('pair-14', site)!)).toBe(false);
     expect(ids(cablesOf(site))).toEqual(['pair-14', 'pair-12', 'pair-16', 'pair-18']);
     expect(cableOf('k9', site)).toBeUndefined();
   });

@@ -1,7 +1,7 @@
 /** Tail and lead-in of a circuit as lines at one frequency. */
 import { dcResistancePerMetre } from '#physics/wire/round-wire';
 import { lineChain, twistedPair, type Chain, type LineConstants } from '#physics/circuit/line';
-import { cableOf, type LeadInCable } from '#plan/catalogue/cables';
+import { cableOf, isBuiltIn, type LeadInCable } from '#plan/catalogue/cables';
 import type { Wire } from '#plan/catalogue/wires';
 import type { Circuit, Site } from '#plan/schema';
 
@@ -32,7 +32,7 @@ export const cableConstants = (cable: LeadInCable, frequency: number, temperatur
     diameter !== undefined && spacing !== undefined
       ? twistedPair(spacing, diameter, relativePermittivity, frequency, temperature)
       : null;
-  const stated: Partial<LeadInCable> = cable.builtIn ? {} : cable;
+  const stated: Partial<LeadInCable> = isBuiltIn(cable) ? {} : cable;
   return {
     resistance: stated.resistancePerMetre_ohm ?? computed?.resistance ?? 0,
     inductance: stated.inductancePerMetre_H ?? computed?.inductance ?? 0,
@@ -43,7 +43,7 @@ export const cableConstants = (cable: LeadInCable, frequency: number, temperatur
 /** Direct-current resistance of go and return, Ω/m. A stated resistance holds as it stands. */
 const dcPerMetre = (cable: LeadInCable, temperature: number): number => {
   const { conductorDiameter: diameter } = cable;
-  if (!cable.builtIn && cable.resistancePerMetre_ohm !== undefined) return cable.resistancePerMetre_ohm;
+  if (!isBuiltIn(cable) && cable.resistancePerMetre_ohm !== undefined) return cable.resistancePerMetre_ohm;
   return diameter === undefined ? 0 : 2 * dcResistancePerMetre(diameter / 2, temperature);
 };
 

@@ -1,17 +1,25 @@
 /** Steel that takes a good part of what a circuit has, and steel that the saw would meet. */
+import { INCH } from '#units/constants';
 import { vehicleOf } from '#plan/catalogue/vehicles';
 import type { Steel } from '#plan/schema';
+import type { DisplayUnits } from '#plan/schema';
 import { slotSection } from '../section/slot-section';
 import type { SteelCost } from '../results';
 import { called, loopIds, type FindingContext, type FindingRule } from './finding';
 
-/** Share of the inductance, or of a response that is asked for, from which the steel is worth a word. */
-const WORTH_SAYING = 0.1;
+/** To the next centimetre or half inch, metres: no mat is laid more exactly. */
+export function roundedUp(depth: number, units: DisplayUnits): number {
+  const step = units === 'imperial' ? INCH / 2 : 0.01;
+  return Math.ceil(depth / step - 1e-9) * step;
+}
 
-const depthAdvice = ({ clearDepth_m: depth, statedShare }: SteelCost, say: FindingContext['say']): string =>
+const depthAdvice = (
+  { clearDepth_m: depth, statedShare }: SteelCost,
+  { say, units }: { readonly say: FindingContext['say']; readonly units: DisplayUnits }
+): string =>
   depth === null
     ? `No depth to 2 m brings the loss under ${say(statedShare, 'ratio')}: move the loop off the steel, or ask for less.`
-    : `Steel deeper than ${say(Math.ceil(depth * 100) / 100, 'smallLength')} would cost less than ${say(statedShare, 'ratio')}; else add a turn, lower the threshold, or move the loop off the steel.`;
+    : `Steel deeper than ${say(roundedUp(depth, units), 'smallLength')} would cost less than ${say(statedShare, 'ratio')}; else add a turn, lower the threshold, or move the loop off the steel.`;
 
 export const steelNear: FindingRule = ({ site, circuits, say }) =>
   circuits.flatMap(({ circuit, readout: { steel: cost } }) => {
@@ -21,8 +29,9 @@ export const steelNear: FindingRule = ({ site, circuits, say }) =>
       (most, each) => (most && most.share >= each.share ? most : each),
       null
     );
-    const isResponse = worst !== null && worst.share > WORTH_SAYING;
-    if (!isResponse && cost.inductanceShare <= WORTH_SAYING) return [];
+    // of a response that is asked for, or of the inductance
+    const isResponse = worst !== null && worst.share > cost.statedShare;
+    if (!isResponse && cost.inductanceShare <= cost.statedShare) return [];
     const vehicle = worst && (vehicleOf(worst.vehicle, site)?.name ?? worst.vehicle);
     const response =
       worst && vehicle !== null
@@ -35,7 +44,7 @@ export const steelNear: FindingRule = ({ site, circuits, say }) =>
         subject: circuit.id,
         selects: loopIds(circuit),
         message: `Steel in the pavement takes ${say(cost.inductanceShare, 'ratio')} of the inductance of ${called(circuit)}${response}.`,
-        advice: depthAdvice(cost, say)
+        advice: depthAdvice(cost, { say, units: site.displayUnits })
       }
     ];
   });

@@ -11,14 +11,15 @@ import { hasSelection } from './conditions';
 
 function take({ state, scratch }: Editor): void {
   const site = extractThings(state.site, state.selection);
-  scratch.clipboard = { site, refs: allRefs(site) };
+  scratch.clipboard = { site, refs: allRefs(site), standing: state.site.marks };
   scratch.pastes = 0;
 }
 
 function put(editor: Editor, by: Point): void {
   const { state, scratch } = editor;
   if (!scratch.clipboard) return;
-  const { site, things } = insertCopies(state.site, scratch.clipboard.site, by);
+  const { site: copied, standing } = scratch.clipboard;
+  const { site, things } = insertCopies(state.site, copied, by, standing);
   editor.commit({ label: `Paste ${describeRefs(things)}`, site, selection: things });
 }
 

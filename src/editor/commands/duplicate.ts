@@ -29,7 +29,7 @@ export const duplicate: Command = {
     const box = boxOf(site, selection);
     if (!box) return;
     const by = repeated(editor) ?? besideStep(box, site.displayUnits);
-    const { site: next, things } = insertCopies(site, extractThings(site, selection), by);
+    const { site: next, things } = insertCopies(site, extractThings(site, selection), by, site.marks);
     editor.commit({ label: `Duplicate ${describeRefs(selection)}`, site: next, selection: things });
     editor.scratch.copied = { from: selection, to: editor.state.selection };
   }

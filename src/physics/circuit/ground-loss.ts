@@ -11,6 +11,10 @@ import { gaussLegendre } from '../numeric/gauss-legendre';
 
 const POINTS = 6;
 
+/** Whether two are one in the plan, as the halves of a slot that two cells share are. */
+const liesOn = (filaments: Filaments, a: number, b: number): boolean =>
+  a === b || [0, 1, 2, 3, 4].every((k) => Math.abs(filaments[a + k]! - filaments[b + k]!) < 1e-9);
+
 /** ∮∮|r − r′| dl·dl′ over all wires, m³; heights are left out, they lie within millimetres of one another. */
 const distanceIntegral = (filaments: Filaments): number => {
   const { nodes, weights } = gaussLegendre(POINTS);
@@ -23,7 +27,7 @@ const distanceIntegral = (filaments: Filaments): number => {
       const other = filaments[b + 4]!;
       const pairs = wires * filaments[b + 6]! * facing;
       // ∬|s − t| has a kink that quadrature does not like, and a closed form
-      if (a === b) sum += (pairs * length ** 3) / 3;
+      if (liesOn(filaments, a, b)) sum += (pairs * length ** 3) / 3;
       else
         for (let i = 0; i < POINTS; i++)
           for (let j = 0; j < POINTS; j++) {

@@ -34,5 +34,13 @@ export const tolerancesOf = (site: Pick<Site, 'tolerances'>): StatedTolerances =
 /** Wire in the road from a hard winter's day to a summer's noon, °C. */
 export const USUAL_TEMPERATURES = [-20, 50] as const;
 
-export const temperaturesOf = (site: Pick<Site, 'temperatureRange_C'>): readonly [number, number] =>
-  site.temperatureRange_C ?? USUAL_TEMPERATURES;
+/** The colder first, whatever the order in the file. */
+export const temperaturesOf = ({
+  temperatureRange_C: [a, b] = USUAL_TEMPERATURES
+}: Pick<Site, 'temperatureRange_C'>): readonly [number, number] => [Math.min(a, b), Math.max(a, b)];
+
+/** The share of a vehicle's response that steel may cost without a word: a tenth, common practice. */
+export const USUAL_STEEL_COST = 0.1;
+
+export const acceptedSteelCostOf = (site: Pick<Site, 'acceptedSteelCost'>): number =>
+  site.acceptedSteelCost ?? USUAL_STEEL_COST;

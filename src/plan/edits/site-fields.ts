@@ -3,7 +3,14 @@ import { patched, type Patch } from './list';
 
 export type SiteFields = Pick<
   Site,
-  'name' | 'displayUnits' | 'temperature_C' | 'temperatureRange_C' | 'pavement' | 'tolerances' | 'notes'
+  | 'name'
+  | 'displayUnits'
+  | 'temperature_C'
+  | 'temperatureRange_C'
+  | 'pavement'
+  | 'tolerances'
+  | 'acceptedSteelCost'
+  | 'notes'
 >;
 
 const fields = siteSchema.pick({
@@ -13,6 +20,7 @@ const fields = siteSchema.pick({
   temperatureRange_C: true,
   pavement: true,
   tolerances: true,
+  acceptedSteelCost: true,
   notes: true
 });
 

@@ -138,7 +138,7 @@ describe('copies', () => {
     expect(next.loops.at(-1)?.shape).toMatchObject({ centre: [12, 5] });
   });
 
-  it('fit into another site that knows neither the cable nor the vehicle', () => {
+  it('bring their own cable into another site, and leave vehicles that it does not know', () => {
     const all = fullSite();
     const things = [
       { kind: 'loop', id: 'L1' },
@@ -147,7 +147,8 @@ describe('copies', () => {
       { kind: 'probe', id: '1' }
     ] as const;
     const { site } = insertCopies(emptySite(), extractThings(all, things), [0, 0]);
-    expect(site.circuits[0]?.leadIn).toEqual({ cable: 'pair-14', length: 40 });
+    expect(site.circuits[0]?.leadIn).toEqual({ cable: 'k1', length: 40 });
+    expect(site.cables).toEqual(all.cables);
     expect(site.lanes[0]).not.toHaveProperty('largestVehicle');
     expect(site.probes.map(({ vehicle }) => vehicle)).toEqual(['car']);
   });

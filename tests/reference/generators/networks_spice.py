@@ -105,6 +105,6 @@ if __name__ == '__main__':
             named.append((name, f))
     cases = [{'name': name, 'frequency': f, 'impedance': solve(netlist), 'netlist': netlist.split('\n')}
              for (name, f), netlist in zip(named, netlists(documents))]
-    write('networks-spice.json', 'networks_spice.py', version + ' (alternating-current analysis, lossy line LTRA) of the netlists that the program writes', 1e-3, cases,
-          note='impedance: [real, imaginary] in ohms at the terminals; netlist: as solved, line by line; sites: the drawings, circuit C1 each, the frequency is that of the case',
+    write('networks-spice.json', 'networks_spice.py', version + ' (alternating-current analysis, lossy line LTRA) of the netlists that the program writes', 1e-6, cases,
+          note='impedance: [real, imaginary] in ohms at the terminals; netlist: as solved, line by line; sites: the drawings, circuit C1 each, the frequency is that of the case; the netlists have ten digits, and the program agreed to 4e-10 of |impedance| and of its real part when this was made',
           sites=SITES)

@@ -70,7 +70,7 @@ export const circuitEntries = {
       given('L_{mag}', 'quantity.magnetic', circuit?.magneticInductance_H, 'inductance')
   },
   'terminal-resistance': {
-    formulas: ['R = Re Z', 'R = sum_i R_i frac{| I_i |^2}{| I |^2}'],
+    formulas: ['R = Re Z', 'R = ∑_i R_i frac{| I_i |^2}{| I |^2}'],
     inputs: (facts) => [frequency(facts), temperature(facts), ...shares(facts)],
     result: resistance
   },
@@ -94,7 +94,7 @@ export const circuitEntries = {
     result: frequency
   },
   losses: {
-    formulas: ['R = sum_i R_i frac{| I_i |^2}{| I |^2}'],
+    formulas: ['R = ∑_i R_i frac{| I_i |^2}{| I |^2}'],
     inputs: (facts) => (facts.circuit ? shares(facts) : loopShares(facts)),
     result: (facts) =>
       facts.circuit

@@ -32,7 +32,7 @@ const pavement = ({ site }: Facts): Given =>
 export const loopEntries = {
   'loop-inductance': {
     formulas: [
-      'L = sum_i sum_j M_{ij} + L_{int}',
+      'L = ∑_i ∑_j M_{ij} + L_{int}',
       'M_{ii} = frac{µ_0 l}{2π} ( asinh frac{l}{a} − sqrt{1 + frac{a^2}{l^2}} + frac{a}{l} )'
     ],
     inputs: (facts) => [

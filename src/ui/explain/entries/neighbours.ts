@@ -31,7 +31,7 @@ const separation = ({ beat }: Facts): Given =>
 
 export const neighbourEntries = {
   coupling: {
-    formulas: ['k = frac{M}{sqrt{L_1 L_2}}', 'M = sum_i sum_j s_i s_j M_{ij}'],
+    formulas: ['k = frac{M}{sqrt{L_1 L_2}}', 'M = ∑_i ∑_j s_i s_j M_{ij}'],
     inputs: (facts) => [
       given('M', 'explain.in.mutual', mutualOf(facts), 'inductance', { digits: 3 }),
       ...inductances(facts)

@@ -53,7 +53,7 @@ export const quantityEntries = {
     result: (facts) => given('V', 'quantities.sealant', amountOf(facts, 'sealant'), 'volume')
   },
   'lead-in': {
-    formulas: ['l_{in} = sum_i l_i'],
+    formulas: ['l_{in} = ∑_i l_i'],
     inputs: ({ circuit }) =>
       circuit
         ? [circuit.drawn.leadIn, ...(circuit.drawn.leadIn.further ?? [])].map(({ length }) =>

@@ -81,7 +81,7 @@ export const vehicleEntries = {
     result: ({ response }) => given('m', 'explain.in.margin', response?.margin, 'plain')
   },
   range: {
-    formulas: ['h_i = frac{1}{2} | x (p_i + τ_i) − x (p_i − τ_i) |', 'x ± sqrt{sum_i h_i^2}'],
+    formulas: ['h_i = frac{1}{2} | x (p_i + τ_i) − x (p_i − τ_i) |', 'x ± sqrt{∑_i h_i^2}'],
     inputs: (facts) => [
       atRest(facts),
       ...(facts.range?.contributions ?? []).map(({ input, halfWidth }) =>
