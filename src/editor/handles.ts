@@ -9,10 +9,11 @@ import { planToScreen } from './viewport';
 import { leftEdge } from './geometry/lanes';
 import { towards } from './geometry/rays';
 import { vehicleOf } from '#plan/catalogue/vehicles';
+import { wayHandles, type WayHandle } from './ways';
 
 export interface PlanHandle {
-  readonly kind: 'resize' | 'point' | 'width' | 'rotate';
-  /** Name of the shape's handle or index of the point. */
+  readonly kind: 'resize' | 'point' | 'width' | 'rotate' | WayHandle['kind'];
+  /** Name of the shape's handle, index of the point, or what `wayOfHandle` reads. */
   readonly id: string;
   readonly at: Point;
   readonly cursor: string;
@@ -88,7 +89,8 @@ export function selectionHandles(site: Site, selection: readonly Ref[], view: Vi
   if (!ref) return [];
   const rotation = rotationHandle(site, selection, view);
   if (selection.length > 1) return rotation;
-  if (ref.kind === 'loop') return [...shapeHandles(site, ref.id, view), ...rotation];
+  if (ref.kind === 'loop')
+    return [...shapeHandles(site, ref.id, view), ...wayHandles(site, ref.id, view), ...rotation];
   if (ref.kind === 'lane') {
     const lane = laneOf(site, ref.id);
     return lane ? laneHandles(lane) : [];

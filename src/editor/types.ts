@@ -18,6 +18,8 @@ export type ToolName =
   | 'lane'
   | 'stop-line'
   | 'steel'
+  | 'pull-box'
+  | 'cabinet'
   | 'vehicle'
   | 'measure';
 

@@ -55,6 +55,21 @@ const configuration = (row: TradeFact): Assessment => {
   return assess(loops, { circuits: [circuit('C1', [], { strings, leadIn })] });
 };
 
+/** A square of steel level with the road, so far to the side of the test loop: change of the terminals' inductance. */
+const besideSteel = (gap: number, side: number): number => {
+  const near = SIX_FEET / 2 + gap;
+  const outline = [
+    [near, -side / 2],
+    [near + side, -side / 2],
+    [near + side, side / 2],
+    [near, side / 2]
+  ];
+  const steel = [{ id: 's1', kind: 'plate', depth: 0.02, outline }];
+  const found = assess([testLoop()], { steel }).circuits[0]!.inductance_H;
+  return found / testCircuit.circuits[0]!.inductance_H - 1;
+};
+const accepted = (id: string): TradeFact => circuitFacts.find((each) => each.id === id)!;
+
 const answerOf = (found: Assessment, vehicle: string): number =>
   found.circuits[0]!.responses.find((each) => each.vehicle === vehicle)!.best;
 /** Bicycle at a place beside the middle of a loop, share of the loop's own inductance. */
@@ -74,6 +89,11 @@ const octagon: Json = {
     return [r * Math.cos(angle), r * Math.sin(angle)];
   })
 };
+
+/** Share of a circuit's inductance that the smallest of the printed classes changes. */
+const SMALLEST_CLASS = (
+  accepted('class-small-motorcycle').expected as unknown as { readonly deltaLOverL: number }
+).deltaLOverL;
 
 const CHECKS: readonly (readonly [beginning: string, check: (row: TradeFact) => void])[] = [
   [
@@ -111,13 +131,67 @@ const CHECKS: readonly (readonly [beginning: string, check: (row: TradeFact) => 
       expect(found).toBeLessThan((deltaL_H + half(deltaL_H)) / (deltaLOverL - half(deltaLOverL)));
     }
   ],
+  [
+    'test-loop-size',
+    (row) => {
+      const { width, length, cornerCut } = row.expected as unknown as Record<string, number>;
+      const shape = { kind: 'rectangle', centre: [0, 0], width, length, cornerCut };
+      const found = assess([testLoop({ shape })]).loops[0]!;
+      expectFact(accepted('test-loop-inductance'), found.inductance_H);
+      // four sides less both cuts, and four cuts
+      const around = 2 * (width! + length!) - 8 * cornerCut! + 4 * Math.SQRT2 * cornerCut!;
+      expect(relativeError(found.slotLength_m, around)).toBeLessThan(1e-9);
+    }
+  ],
+  [
+    'clear-of-steel',
+    (row) => {
+      // a plate twice as wide as the loop changes it less than the smallest vehicle from there on
+      for (const gap of [1, 1.5]) {
+        const change = besideSteel(gap * row.expected.min!, 2 * SIX_FEET);
+        expect(change).toBeLessThanOrEqual(0);
+        expect(-change).toBeLessThan(SMALLEST_CLASS / 4);
+      }
+      expect(-besideSteel(0.1, 2 * SIX_FEET)).toBeGreaterThan(2 * SMALLEST_CLASS);
+    }
+  ],
+  [
+    'clear-of-covers',
+    (row) => {
+      const { min, max } = row.expected;
+      const cover = 0.6;
+      expect(-besideSteel(0.05, cover)).toBeGreaterThan(SMALLEST_CLASS);
+      expect(-besideSteel(min!, cover)).toBeLessThan(SMALLEST_CLASS / 2);
+      expect(-besideSteel(max!, cover)).toBeLessThan(SMALLEST_CLASS / 10);
+    }
+  ],
+  [
+    'operating-band',
+    (row) => {
+      const at = (frequency_Hz: number) =>
+        assess([testLoop()], {
+          circuits: [
+            circuit('C1', ['L1'], {
+              leadIn: { cable: 'pair-14', length: FEET_100 },
+              channel: channel('U1', 1, { frequency_Hz })
+            })
+          ]
+        }).circuits[0]!;
+      // an ordinary circuit stays inductive over the whole of it, and capacitance shows at the upper edge
+      const [low, high] = [at(row.expected.min!), at(row.expected.max!)];
+      const usual = testCircuit.circuits[0]!;
+      expect(relativeError(low.inductance_H, usual.inductance_H)).toBeLessThan(0.05);
+      expect(high.inductance_H).toBeGreaterThan(1.1 * usual.inductance_H);
+      expect(low.q).toBeLessThan(usual.q);
+      expect(high.q).toBeGreaterThan(usual.q);
+    }
+  ],
   ['unit-inductance-range', (row) => expectFact(row, testCircuit.circuits[0]!.inductance_H)],
   ['unit-q', (row) => expectFact(row, testCircuit.circuits[0]!.q)],
   [
     'test-configuration-',
     (row) => {
       const { inductance_H, q } = configuration(row).circuits[0]!;
-      const accepted = (id: string): TradeFact => circuitFacts.find((each) => each.id === id)!;
       expectFact(accepted('unit-inductance-range'), inductance_H);
       expectFact(accepted('unit-q'), q);
     }

@@ -90,6 +90,19 @@ describe('npm run report', { timeout: 60_000 }, () => {
     expect(first).toMatch(/^samples\/driveway-gate\.kerfline\.json,circuits,[^,]+,frequency_Hz,[0-9.]+$/);
   });
 
+  it('prints the netlist of every circuit, or of the one that is named', () => {
+    const { code, out } = report(CONTRACT, '--format', 'netlist');
+    const site = JSON.parse(readFileSync(CONTRACT, 'utf8')) as { circuits: { id: string }[] };
+    expect(code).toBe(0);
+    expect(out.match(/^\* circuit .*$/gm)).toHaveLength(site.circuits.length);
+    expect(out.match(/^\.end$/gm)).toHaveLength(site.circuits.length);
+    const [first] = out.split(/(?<=^\.end\n)/m);
+    expect(report(CONTRACT, '--format', 'netlist', '--only', site.circuits[0]!.id).out).toBe(first);
+    const unknown = report(SAMPLE, CONTRACT, '--format', 'netlist', '--only', 'none such');
+    expect(unknown).toMatchObject({ code: 2, out: '' });
+    expect(unknown.err).toContain(`${CONTRACT}: no circuit "none such"`);
+  });
+
   it.each([
     ['not JSON', '{"format": "kerfline-site", "version": 1,', /not-JSON\.json: /],
     ['another format', '{"format": "other", "version": 1}', /format: found "other"/],

@@ -1,5 +1,6 @@
 /** Loops as saw cuts to scale, tinted by their circuit's answer, with hints of how they are wound. */
 import { between, distance, subtract } from '#plan/geometry/points';
+import { tailPath } from '#plan/lead-out';
 import type { Point, Site } from '#plan/schema';
 import { outlineOf, pathOf } from '#plan/shapes/index';
 import type { Cell, Edge } from '#plan/shapes/path';
@@ -8,6 +9,7 @@ import type { Viewport } from '#editor/types';
 import { planToScreen } from '#editor/viewport';
 import { area, line, type Drawing, type Stroke } from '../drawing';
 import { drawnBox, isInSight, onScreen, type Call } from '../frame';
+import { leadInDrawings, tailDrawings } from './lead-out';
 import type { Theme } from '../theme';
 
 /** A slot is drawn at least so many pixels wide. */
@@ -118,15 +120,6 @@ function winding(cell: Cell, reversed: boolean, view: Viewport, theme: Theme): D
   return [arrow(planToScreen(view, between(edge.from, edge.to)), [dx * sign, dy * sign], theme.sawCut)];
 }
 
-/** The twisted tail runs to the nearest pull box; where none is drawn it is a length only. */
-function tail(outline: readonly Point[], boxes: readonly Point[], view: Viewport, theme: Theme): Drawing[] {
-  let best: readonly [Point, Point] | null = null;
-  for (const box of boxes)
-    for (const corner of outline)
-      if (!best || distance(corner, box) < distance(...best)) best = [corner, box];
-  return best ? [line(onScreen(view, best), { colour: theme.tail, width: 1.5, dash: [3, 3] })] : [];
-}
-
 /** Pixels: the shorter side of the extent. */
 function sizeOf(outline: readonly Point[], view: Viewport): number {
   const box = boxAround(outline);
@@ -144,7 +137,7 @@ export function loopsScene(
   const boxes = site.marks.filter(({ kind }) => kind === 'pull-box').map(({ points }) => points[0]!);
   const visible = site.loops
     .map((loop) => ({ loop, outline: outlineOf(loop.shape), cells: pathOf(loop.shape).cells }))
-    .filter(({ outline }) => isInSight(outline, sight));
+    .filter(({ loop, outline }) => isInSight([...outline, ...(tailPath(site, loop) ?? [])], sight));
   const tints = visible.flatMap(({ loop, outline }) => {
     const fill = tintOf(calls.get(loop.id), theme);
     return fill === null ? [] : [area(onScreen(view, outline), fill)];
@@ -153,10 +146,10 @@ export function loopsScene(
     const slot = { colour: theme.sawCut, width: Math.max(LEAST_SLOT, loop.slot.width * view.scale) };
     const hasArrows = sizeOf(outline, view) >= SMALLEST_WITH_ARROWS;
     return [
-      ...tail(outline, boxes, view, theme),
+      ...tailDrawings(site, loop, boxes, view, theme),
       ...cuts(cells, slot, view, theme),
       ...(hasArrows ? cells.flatMap((cell) => winding(cell, reversed.has(loop.id), view, theme)) : [])
     ];
   });
-  return [...tints, ...lines];
+  return [...tints, ...leadInDrawings(site, view, theme), ...lines];
 }

@@ -9,6 +9,8 @@ import { onScreen, type Frame } from '../frame';
 
 /** Half a handle's side, pixels. */
 const HANDLE = 5;
+/** Radius of the place where a point can be drawn out of a way. */
+const BETWEEN = 3;
 const OUTLINE = { selected: 2.5, hover: 1.5 } as const;
 
 function outlined(frame: Frame, ref: Ref, width: number): Drawing[] {
@@ -25,6 +27,8 @@ function handleDrawings(handle: PlanHandle, handles: readonly PlanHandle[], fram
   const { state, theme } = frame;
   const at = planToScreen(state.viewport, handle.at);
   const stroke = { colour: theme.accent, width: 1.5 };
+  if (handle.kind === 'via') return [{ kind: 'circle', at, radius: HANDLE, fill: theme.paper, stroke }];
+  if (handle.kind === 'between') return [{ kind: 'circle', at, radius: BETWEEN, fill: theme.paper, stroke }];
   if (handle.kind !== 'rotate') return [area(boxAt(at, HANDLE), theme.paper, stroke)];
   const stem = nearest(at, handles, frame);
   return [
@@ -38,7 +42,7 @@ function nearest(at: Point, handles: readonly PlanHandle[], { state }: Frame): P
   let best: Point | null = null;
   const far = ([x, y]: Point): number => Math.hypot(x - at[0], y - at[1]);
   for (const handle of handles) {
-    if (handle.kind === 'rotate') continue;
+    if (handle.kind !== 'resize' && handle.kind !== 'point') continue;
     const there = planToScreen(state.viewport, handle.at);
     if (!best || far(there) < far(best)) best = there;
   }

@@ -7,6 +7,7 @@ import { duplicate } from './duplicate';
 import { fitAll, fitSelection } from './fit';
 import { redo, undo } from './history';
 import { inserts } from './insert';
+import { insertMarks } from './insert-mark';
 import { insertSteel } from './insert-steel';
 import { keyText } from './key';
 import { nudges } from './nudge';
@@ -34,6 +35,7 @@ export const commands: readonly Command[] = [
   ...toolCommands,
   ...inserts,
   insertSteel,
+  ...insertMarks,
   zoomIn,
   zoomOut,
   fitAll,

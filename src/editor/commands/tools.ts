@@ -11,6 +11,8 @@ const TOOLS: readonly (readonly [tool: ToolName, key: string, label: string])[] 
   ['lane', 'L', 'Draw a lane'],
   ['stop-line', 'S', 'Draw a stop line'],
   ['steel', 'B', 'Draw steel in the pavement'],
+  ['pull-box', 'J', 'Place a pull box'],
+  ['cabinet', 'K', 'Place a cabinet'],
   ['vehicle', 'A', 'Place a vehicle'],
   ['measure', 'M', 'Measure']
 ];

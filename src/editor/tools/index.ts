@@ -5,6 +5,7 @@ import { circleTool } from './circle';
 import { laneTool } from './lane';
 import { measureTool } from './measure';
 import { panTool } from './pan';
+import { placeMarkTool } from './place-mark';
 import { polygonTool } from './polygon';
 import { idle } from './select/idle';
 import { steelTool } from './steel';
@@ -23,6 +24,8 @@ export const tools: Readonly<Record<ToolName, ToolState>> = {
   lane: laneTool,
   'stop-line': stopLineTool,
   steel: steelTool,
+  'pull-box': placeMarkTool('pull-box'),
+  cabinet: placeMarkTool('cabinet'),
   vehicle: vehicleTool,
   measure: measureTool
 };

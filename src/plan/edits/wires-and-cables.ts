@@ -1,6 +1,6 @@
 /** The user's own wires and lead-in cables, beside the built-in ones. One that is in use cannot be removed. */
 import { COUNTS } from '../bounds';
-import type { LeadInCable } from '../catalogue/cables';
+import { isBuiltIn, type LeadInCable } from '../catalogue/cables';
 import type { Wire } from '../catalogue/wires';
 import {
   cable as cableSchema,
@@ -38,7 +38,7 @@ export function newCable(site: Site, from: LeadInCable, name: string): Cable {
   const { resistancePerMetre_ohm, inductancePerMetre_H, capacitancePerMetre_F } = from;
   const { conductorDiameter, spacing, relativePermittivity } = from;
   // A built-in cable's resistance and inductance are computed for the day and the frequency; a copy goes on like that.
-  const stated = from.builtIn ? {} : { resistancePerMetre_ohm, inductancePerMetre_H };
+  const stated = isBuiltIn(from) ? {} : { resistancePerMetre_ohm, inductancePerMetre_H };
   const figures = { ...stated, capacitancePerMetre_F, conductorDiameter, spacing, relativePermittivity };
   const known = Object.entries(figures).filter(([, value]) => value !== undefined);
   return { id: freeId(site.cables, 'k'), name, ...(Object.fromEntries(known) as Partial<Cable>) };

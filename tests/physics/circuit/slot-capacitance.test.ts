@@ -58,7 +58,9 @@ describe('capacitance of a wire to the ground', () => {
   it('grows with every permittivity', () => {
     const before = groundLeakagePerMetre(SLOT, 5e4).capacitance;
     for (const key of ['insulationPermittivity', 'fillPermittivity', 'pavementPermittivity'] as const)
-      expect(groundLeakagePerMetre({ ...SLOT, [key]: 2 * SLOT[key] }, 5e4).capacitance).toBeGreaterThan(before);
+      expect(groundLeakagePerMetre({ ...SLOT, [key]: 2 * SLOT[key] }, 5e4).capacitance).toBeGreaterThan(
+        before
+      );
   });
 
   it('stays a positive number when the wire fills the slot or stands out of it', () => {
@@ -72,6 +74,43 @@ describe('capacitance of a wire to the ground', () => {
   });
 });
 
+describe('a pavement that conducts', () => {
+  /** Two layers of which one conducts, seen as one capacitance with a conductance across it (Maxwell and Wagner) [C]. */
+  const layered = (conductivity: number, frequency: number) => {
+    const omega = 2 * Math.PI * frequency;
+    const perMetre = (ratio: number, permittivity: number): number =>
+      (2 * Math.PI * EPSILON0 * permittivity) / Math.log(ratio);
+    const [insulation, fill] = [perMetre(0.0019 / 0.000814, 2.3), perMetre(0.004 / 0.0019, 4)];
+    const inside = (insulation * fill) / (insulation + fill);
+    const pavement = perMetre(0.05 / 0.004, 5);
+    const leak = (2 * Math.PI * conductivity) / Math.log(0.05 / 0.004);
+    const both = leak ** 2 + omega ** 2 * (inside + pavement) ** 2;
+    return {
+      capacitance: (inside * (leak ** 2 + omega ** 2 * pavement * (inside + pavement))) / both,
+      conductance: (omega ** 2 * inside ** 2 * leak) / both
+    };
+  };
+
+  it.each([
+    [1e-6, 2e4],
+    [1e-5, 5e4],
+    [1e-3, 5e4],
+    [0.05, 1e5]
+  ])('%d S/m at %d Hz: its layer leaks', (pavementConductivity, frequency) => {
+    const found = groundLeakagePerMetre({ ...SLOT, pavementConductivity }, frequency);
+    const wanted = layered(pavementConductivity, frequency);
+    expect(relativeError(found.capacitance, wanted.capacitance)).toBeLessThan(1e-12);
+    expect(relativeError(found.conductance, wanted.conductance)).toBeLessThan(1e-9);
+  });
+
+  it('ends at the capacitance of insulation and fill, without loss', () => {
+    const salted = groundLeakagePerMetre({ ...SLOT, pavementConductivity: 10 }, 5e4);
+    const inside = Math.log(0.0019 / 0.000814) / 2.3 + Math.log(0.004 / 0.0019) / 4;
+    expect(relativeError(salted.capacitance, (2 * Math.PI * EPSILON0) / inside)).toBeLessThan(1e-6);
+    expect(salted.conductance / (2 * Math.PI * 5e4 * salted.capacitance)).toBeLessThan(1e-4);
+  });
+});
+
 describe('capacitance at the ends of a winding', () => {
   it('of one turn is a third of that to the ground: the voltage falls linearly along it', () => {
     const wanted = (groundLeakagePerMetre(SLOT, 5e4).capacitance * 7.2) / 3;
@@ -82,7 +121,8 @@ describe('capacitance at the ends of a winding', () => {
     for (const turns of [2, 3, 6]) {
       const between = pairCapacitancePerMetre(0.0038, 0.001628, 2.3);
       const wanted =
-        (between * 7.2 * (turns - 1)) / turns ** 2 + (groundLeakagePerMetre(SLOT, 5e4).capacitance * 7.2 * turns) / 3;
+        (between * 7.2 * (turns - 1)) / turns ** 2 +
+        (groundLeakagePerMetre(SLOT, 5e4).capacitance * 7.2 * turns) / 3;
       expect(relativeError(total(windingLeakage(SLOT, 7.2 * turns, turns, 5e4)), wanted)).toBeLessThan(1e-12);
     }
   });

@@ -5,6 +5,7 @@ import {
   dcResistancePerMetre,
   internalImpedance,
   proximityResistance,
+  roundConductorImpedance,
   transverseFieldLoss
 } from '#physics/wire/round-wire';
 import { between, SEED } from '../support/arbitraries';
@@ -95,6 +96,29 @@ describe('copper', () => {
     expect(copperResistivity(20)).toBe(1.7241e-8);
     expect(relativeError(copperResistivity(70), 1.7241e-8 * 1.1965)).toBeLessThan(1e-12);
     expect(relativeError(copperResistivity(-30), 1.7241e-8 * 0.8035)).toBeLessThan(1e-12);
+  });
+});
+
+interface BarCase {
+  readonly name: string;
+  readonly frequency: number;
+  readonly bar_ohm_per_m: readonly [number, number];
+  readonly steel: {
+    readonly barRadius: number;
+    readonly resistivity_ohm_m: number;
+    readonly relativePermeability: number;
+  };
+}
+
+const bars = referenceOf<BarCase>('steel');
+
+describe(`bars of steel (${bars.generator})`, () => {
+  it.each(bars.cases)('$name, $frequency Hz, permeability $steel.relativePermeability', (row) => {
+    const { barRadius, resistivity_ohm_m, relativePermeability } = row.steel;
+    const found = roundConductorImpedance(barRadius, row.frequency, resistivity_ohm_m, relativePermeability);
+    const [resistance, reactance] = row.bar_ohm_per_m;
+    expect(relativeError(found.resistance, resistance)).toBeLessThan(1e-9);
+    expect(relativeError(2 * Math.PI * row.frequency * found.inductance, reactance)).toBeLessThan(1e-9);
   });
 });
 

@@ -121,6 +121,7 @@ fact('acceptance-q', 'acceptance: Q at least 5 at 50 kHz', {'frequency': 50000.0
 fact('acceptance-loop', 'acceptance: loop of 60 to 100 uH, slot 0.31 x 1.75 in', {'slotWidth': si('0.31', IN), 'slotDepth': si('1.75', IN)}, 'inductance_H',
      between('60', '100', UH), FP96, 'S')
 fact('clear-of-steel', 'test loop: clear of conductive material by 3 ft or more', {}, 'distance_m', between('3', None, FT), FIGURE, 'S')
+fact('clear-of-covers', 'loop: clear of utility covers by 1 to 2 ft', {}, 'distance_m', between('1', '2', FT), 'City of Everett provisions', 'S')
 fact('insulation-california', 'insulation of a new loop at least 100 Mohm', {}, 'insulation_ohm', between('100', None, Decimal('1e6')), 'California section 86', 'M')
 fact('twist-fhwa', 'twist of the tail: 5 per ft', {}, 'twistsPerMetre', printed('5', 1 / FT), 'FHWA', 'M')
 fact('operating-band', 'operating band of units: 10 to 200 kHz at the widest', {}, 'frequency_Hz', between('10', '200', Decimal(1000)), 'FHWA ch. 2', 'M')

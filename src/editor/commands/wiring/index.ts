@@ -2,6 +2,8 @@
 import type { Command } from '../../types';
 import { wireInParallel } from './in-parallel';
 import { wireInSeries } from './in-series';
+import { leadInToCabinet } from './lead-in';
+import { leadOutToBox } from './lead-out';
 import { reverse } from './reverse';
 import { wireSeriesParallel } from './series-parallel';
 import { takeApart } from './take-apart';
@@ -11,5 +13,7 @@ export const wiringCommands: readonly Command[] = [
   wireInParallel,
   wireSeriesParallel,
   takeApart,
-  reverse
+  reverse,
+  leadOutToBox,
+  leadInToCabinet
 ];

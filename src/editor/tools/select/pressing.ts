@@ -11,6 +11,7 @@ import { idle } from './idle';
 import { moving } from './moving';
 import { resizing } from './resizing';
 import { rotating } from './rotating';
+import { routing } from './routing';
 
 export interface Press {
   readonly start: ToolPointer;
@@ -20,6 +21,7 @@ export interface Press {
 
 function gesture({ start, handle, pick }: Press, scene: Scene): ToolState {
   const { selection } = scene;
+  if (handle?.kind === 'via' || handle?.kind === 'between') return routing(start, handle, scene);
   if (handle) return handle.kind === 'rotate' ? rotating(start, scene) : resizing(start, handle, scene);
   if (!pick || (pick.surface && !includesRef(selection, pick.ref))) return boxing(start);
   if (includesRef(selection, pick.ref)) return moving(start, selection, scene);

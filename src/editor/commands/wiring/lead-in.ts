@@ -1,0 +1,17 @@
+import { leadIn } from '#plan/edits/index';
+import type { Command, EditorState } from '../../types';
+import type { Site } from '#plan/schema';
+import { circuitsOf } from './selected';
+
+const led = (state: EditorState): Site =>
+  circuitsOf(state).reduce((site, { id }) => leadIn(site, id), state.site);
+
+export const leadInToCabinet: Command = {
+  id: 'lead-in',
+  label: 'Draw the lead-ins to the nearest cabinet',
+  keys: ['Shift+U'],
+  applies: (state) => !state.busy && led(state) !== state.site,
+  run: (editor) => {
+    editor.commit({ label: 'Lead in to the cabinet', site: led(editor.state) });
+  }
+};

@@ -1,0 +1,17 @@
+import { leadOut } from '#plan/edits/index';
+import type { Site } from '#plan/schema';
+import type { Command } from '../../types';
+import { selectedLoops, wouldChange } from './selected';
+
+const led = (site: Site, loops: readonly string[]): Site => loops.reduce(leadOut, site);
+
+export const leadOutToBox: Command = {
+  id: 'lead-out',
+  label: 'Lead the tails out to the nearest pull box',
+  keys: ['U'],
+  applies: (state) => wouldChange(state, led),
+  run(editor) {
+    const { state } = editor;
+    editor.commit({ label: 'Lead out to the pull box', site: led(state.site, selectedLoops(state)) });
+  }
+};

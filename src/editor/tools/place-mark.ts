@@ -1,0 +1,39 @@
+/** Things of one point: they follow the pointer, and a press puts them down where it is released. */
+import { addMark, newMark } from '#plan/edits/index';
+import { tidyPoint } from '#plan/edits/tidy';
+import type { Point, Site } from '#plan/schema';
+import type { Scene } from '../scene';
+import { createSnapper } from '../snapping/snapper';
+import type { Step } from '../types';
+import type { Outcome, ToolState } from './tool';
+
+export type PlacedMark = 'pull-box' | 'cabinet';
+
+/** Null when the site has no room for it. */
+export function markStep(site: Site, kind: PlacedMark, at: Point): Step | null {
+  const mark = newMark(site, kind, [tidyPoint(at)]);
+  const next = addMark(site, mark);
+  const label = `Place ${kind.replace('-', ' ')}`;
+  return next === site ? null : { label, site: next, selection: [{ kind: 'mark', id: mark.id }] };
+}
+
+export function placeMarkTool(kind: PlacedMark): ToolState {
+  const tool = (held: boolean): ToolState => {
+    const state: ToolState = {
+      name: `${kind.replace('-', ' ')}: ${held ? 'placing' : 'ready'}`,
+      busy: held,
+      on(input, scene: Scene): Outcome | null {
+        if (input.type === 'key' || input.type === 'double') return null;
+        const snap = createSnapper(scene).point(input.at, input);
+        const step = markStep(scene.site, kind, snap.at);
+        if (input.type === 'up')
+          return held ? { next: tool(false), ...(step ? { step, tool: 'select' } : {}) } : null;
+        const label = snap.text === '' ? null : { at: snap.at, text: snap.text };
+        const overlay = { guides: snap.guides, label, cursor: 'copy' };
+        return { next: input.type === 'down' ? tool(true) : state, draft: step?.site ?? null, overlay };
+      }
+    };
+    return state;
+  };
+  return tool(false);
+}
