@@ -5,7 +5,12 @@ import { expect, test } from './support/test';
 test.describe.configure({ timeout: 120_000 });
 
 const SECTIONS = ['Cross-section', 'Losses', 'Capacitance'] as const;
-const CIRCUIT_SECTIONS = ['Losses', 'Temperature and moisture'] as const;
+const CIRCUIT_SECTIONS = [
+  'Plausible ranges',
+  'Losses',
+  'Temperature and moisture',
+  'Standard test plates'
+] as const;
 
 async function selectLoop(page: Desk['page']): Promise<Desk> {
   const desk = new Desk(page);
@@ -96,6 +101,50 @@ test('an added resistance lowers Q and shows among the losses', async ({ page })
   await desk.settled();
   expect(await q()).toBeLessThan(before / 3);
   await expect(desk.details.getByRole('row', { name: /Added by you/ }).first()).toContainText('2.00 Ω');
+});
+
+test('plausible ranges and test plates come after the figures, and say what moves them', async ({ page }) => {
+  const desk = await selectLoop(page);
+  await desk.details.getByRole('tab', { name: 'Circuit' }).click();
+  await desk.unfold('Plausible ranges');
+  const ranges = desk.details.getByRole('table', { name: /^Where each figure lies/ });
+  const [low, high] = (await ranges.getByRole('row', { name: /^L / }).getByRole('button').innerText())
+    .split('–')
+    .map(Number.parseFloat);
+  const stated = Number.parseFloat(
+    await desk.figure('Apparent inductance at the terminals').getByRole('button').first().innerText()
+  );
+  expect(low).toBeLessThan(stated);
+  expect(high).toBeGreaterThan(stated);
+  await expect(ranges.getByRole('row', { name: /^R DC/ })).toContainText('temperature ±15 °C');
+
+  await desk.unfold('Standard test plates');
+  const plates = desk.details.getByRole('table', { name: /^Test plates of the vehicle classes/ });
+  await expect(plates.getByRole('row')).toHaveCount(4);
+  await expect(plates.getByRole('row', { name: /automobile/ })).toContainText('3.20 %');
+});
+
+test('without any tolerance the figures stand alone', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.unfold('Tolerances');
+  for (const label of ['Loop dimensions ±', 'Slot depth ±', 'Pitch of the wires ±', 'Lead-in length ±'])
+    await desk.type(label, '0');
+  for (const label of ['Wire temperature ± °C', 'Permittivity ±', 'Vehicle height ±'])
+    await desk.type(label, '0');
+  await desk.outlineItem('loop').press('Enter');
+  await expect(desk.details.getByText('No tolerance is stated: the figures stand alone.')).toBeVisible();
+});
+
+test('a placed vehicle tells what it changes, and how that was computed', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.outlineItem('vehicle').press('Enter');
+  await desk.settled();
+  const table = desk.details.getByRole('region', { name: 'What it changes where it stands' });
+  await table.getByRole('button').nth(1).click();
+  const dialog = page.getByRole('dialog', { name: 'Change of inductance' });
+  await expect(dialog.getByRole('row', { name: /Change of inductance/ })).toContainText('µH');
 });
 
 test.describe('how it was computed', () => {

@@ -4,11 +4,15 @@
 import { cpus } from 'node:os';
 import { windingOf } from '#analysis/electrical/winding-of';
 import { createAssessor } from '#analysis/assess';
+import { createBodyStore } from '#analysis/electrical/bodies';
+import { quickEffect } from '#analysis/electrical/vehicle-effect';
+import { createSurveyor } from '#analysis/survey';
 import { externalInductance, mutualInductance } from '#physics/inductance/loop';
 import type { Winding } from '#physics/inductance/winding';
+import { vehicleOf } from '#plan/catalogue/vehicles';
 import { wireOf } from '#plan/catalogue/wires';
 import type { Site } from '#plan/schema';
-import { bigSite, withLoopAt } from '../support/big-site';
+import { bigSite, withLoopAt, withMats } from '../support/big-site';
 import { measurePage } from './page';
 import { neumannExternal, neumannMutual } from './quadrature';
 
@@ -26,45 +30,74 @@ const say = (what: string, times: readonly number[], budget: string): void => {
   console.log(`${what.padEnd(58)} median ${p(0.5)}  p95 ${p(0.95)}  (budget p95 ${budget})`);
 };
 
-const site = bigSite();
-const assessor = createAssessor();
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]!.model}`);
-console.log(
-  `prepare the usual vehicles: ${timed(() => {
-    while (assessor.prepareNext(site));
-  }).toFixed(0)} ms`
-);
-console.log(
-  `24 loops, everything from nothing: ${timed(() => assessor.assess(site, 'prepared')).toFixed(0)} ms`
-);
 
-const series = (variant: (step: number) => Site, count = 150, warm = 150): number[] => {
-  const times = Array.from({ length: count + warm }, (_, step) => {
-    const next = variant(step);
-    return timed(() => assessor.assess(next, 'prepared'));
+const EDITS = 150;
+const VEHICLES = ['car', 'van', 'lorry', 'bus', 'motorcycle', 'bicycle'];
+
+/** Edits and drags on one site; `what` names it. */
+const study = (site: Site, what: string): void => {
+  const assessor = createAssessor();
+  const follow = (given: Site): number =>
+    timed(() => {
+      while (assessor.followNext(given));
+    });
+  const prepare = timed(() => {
+    while (assessor.prepareNext(site));
   });
-  return times.slice(warm);
+  const first = timed(() => assessor.assess(site, 'prepared'));
+  console.log(`\n${what}`);
+  console.log(
+    `prepare the vehicles ${prepare.toFixed(0)} ms, everything in sight from nothing ${first.toFixed(0)} ms, ` +
+      `what follows from nothing ${follow(site).toFixed(0)} ms`
+  );
+  const series = (variant: (step: number) => Site): number[] =>
+    Array.from({ length: 2 * EDITS }, (_, step) => {
+      const next = variant(step);
+      return timed(() => assessor.assess(next, 'prepared'));
+    }).slice(EDITS);
+  site.loops.slice(0, 6).forEach(({ shape }, k) => {
+    const variant = (step: number): Site => withLoopAt(site, 8 + k, [0.001 * (step + 1), 0.0003 * step]);
+    say(`edit of a ${shape.kind} among 24 loops, to what is in sight`, series(variant), '16 ms');
+    const rest = Array.from({ length: 12 }, (_, n) => follow(variant(1_000 + 37 * n)));
+    say('  and what follows it', rest.slice(2), '250 ms');
+  });
+  for (const vehicle of VEHICLES) {
+    const at = (step: number): Site => ({
+      ...site,
+      probes: [{ vehicle, at: [0.01 * step, 0.1 * step], heading: 90 }]
+    });
+    while (assessor.prepareNext(at(0)));
+    say(`dragged ${vehicle} over 24 loops, to all circuits`, series(at), '8 ms');
+  }
 };
 
-site.loops.slice(0, 6).forEach(({ shape }, k) => {
-  say(
-    `edit of a ${shape.kind} among 24 loops, to all readouts`,
-    series((step) => withLoopAt(site, 8 + k, [0.001 * (step + 1), 0.0003 * step])),
-    '16 ms'
-  );
-});
-for (const vehicle of ['car', 'van', 'lorry', 'bus', 'motorcycle', 'bicycle']) {
-  const at = (step: number): Site => ({
-    ...site,
-    probes: [{ vehicle, at: [0.01 * step, 0.1 * step], heading: 90 }]
-  });
-  while (assessor.prepareNext(at(0)));
-  say(`dragged ${vehicle} over 24 loops, to all circuits`, series(at), '8 ms');
+study(bigSite(), '24 loops');
+study(withMats(bigSite()), '24 loops, a mat of bars under each');
+
+// one pass: 200 positions of a vehicle over one circuit
+for (const site of [bigSite(), withMats(bigSite())]) {
+  const { solved } = createSurveyor().survey(site).circuits.get('C9')!;
+  const bodies = createBodyStore();
+  const where = site.steel.length > 0 ? 'over a mat' : 'without steel';
+  for (const id of VEHICLES) {
+    const body = bodies.get(vehicleOf(id, site)!);
+    const pass = (): void => {
+      for (let k = 0; k < 200; k++) quickEffect(solved, body, { x: 0, y: 2 + 0.08 * k, heading: 90 });
+    };
+    pass();
+    say(
+      `200 positions of a ${id} ${where}`,
+      Array.from({ length: 12 }, () => timed(pass)),
+      '30 ms'
+    );
+  }
 }
 
+console.log('');
 // the same inductances by plain numeric quadrature of Neumann's double integral
-const windings: readonly Winding[] = site.loops
-  .filter(({ shape }) => shape.kind !== 'circle')
+const windings: readonly Winding[] = bigSite()
+  .loops.filter(({ shape }) => shape.kind !== 'circle')
   .map((loop) => {
     const wire = wireOf(loop.wire, { wires: [] })!;
     return windingOf(loop, { conductor: wire.conductorDiameter, insulated: wire.insulatedDiameter });

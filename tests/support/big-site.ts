@@ -1,6 +1,7 @@
 /** A site of many loops for benchmarks and end-to-end speed checks: six rows of every shape over four lanes, three units. */
 import { emptySite } from '#plan/read';
 import type { Circuit, Loop, Point, Shape, Site, Unit } from '#plan/schema';
+import { centreOf } from '#plan/shapes/index';
 
 const LANES = 4;
 const LANE_WIDTH = 3.5;
@@ -93,3 +94,20 @@ const moved = (shape: Shape, [dx, dy]: Point): Shape =>
   shape.kind === 'polygon'
     ? { ...shape, points: shape.points.map(([x, y]) => [x + dx, y + dy] as const) }
     : { ...shape, centre: [shape.centre[0] + dx, shape.centre[1] + dy] };
+
+/** The same with a mat of bars under every loop. */
+export const withMats = (site: Site): Site => ({
+  ...site,
+  steel: site.loops.map(({ id, shape }) => {
+    const [x, y] = centreOf(shape);
+    const at = (dx: number, dy: number): Point => [x + dx, y + dy];
+    return {
+      id: `S${id}`,
+      kind: 'mat',
+      depth: 0.14,
+      pitch: 0.2,
+      barRadius: 0.005,
+      outline: [at(-1.6, -2), at(1.6, -2), at(1.6, 2), at(-1.6, 2)]
+    };
+  })
+});

@@ -67,7 +67,7 @@ export const studyOf = (site: Site, vehicles: readonly string[] = []): Study => 
     bodyOf: (vehicle) => (vehicles.includes(vehicle.id) ? bodyOf(vehicle) : null),
     remember: (_, make) => make()
   });
-  const means = { numberOf: surveyor.numberOf, steel: survey.means.steel, bodyOf };
+  const means = { numberOf: (text: string) => surveyor.numberOf(text), steel: survey.means.steel, bodyOf };
   return {
     site,
     circuit: drawn,
