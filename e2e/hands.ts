@@ -111,6 +111,8 @@ export class Desk {
   /** Of each circuit in the strip, in percent. */
   async responses(): Promise<number[]> {
     await this.settled();
+    // Vehicles are made ready after the first figures.
+    await expect(this.strip.getByText('Calculating …')).toHaveCount(0, { timeout: 20_000 });
     const texts = await this.strip.locator('.number').allInnerTexts();
     return texts.map((text) => Number.parseFloat(text));
   }

@@ -33,9 +33,9 @@ export interface Survey {
 }
 
 export interface Surveyor {
-  survey(site: Site): Survey;
+  readonly survey: (site: Site) => Survey;
   /** Equal texts have equal numbers. */
-  numberOf(text: string): number;
+  readonly numberOf: (text: string) => number;
 }
 
 /** More numbers than a session can use up; two of them make one exact number. */

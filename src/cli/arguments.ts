@@ -19,7 +19,7 @@ interface NetlistRequest {
   readonly strict: boolean;
 }
 
-export type Request = ReportRequest | NetlistRequest;
+type Request = ReportRequest | NetlistRequest;
 
 const USAGE = `usage: npm run --silent report -- FILE… [--format ${FORMATS.join('|')}] [--only SECTION] [--strict]
 sections: ${SECTIONS.join(', ')}; with --format netlist: the id of a circuit`;

@@ -2,7 +2,7 @@
 import { netlistOf } from '#exchange/netlist';
 import type { Site } from '#plan/schema';
 
-export interface OpenedSite {
+interface OpenedSite {
   readonly file: string;
   readonly site: Site;
 }

@@ -94,7 +94,7 @@ const leadInLines = ({ leadIn }: EquivalentCircuit): string[] => {
   return [...lines, `Vbox ${near} ${BOX} 0`];
 };
 
-export const netlistText = (circuit: EquivalentCircuit): string =>
+const netlistText = (circuit: EquivalentCircuit): string =>
   [
     `* circuit ${safeWord(circuit.id)} at ${figure(circuit.frequency)} Hz, SI units`,
     ...loopLines(circuit),

@@ -18,7 +18,8 @@ export const SECTIONS = [
   'more',
   'tolerances',
   'pavement',
-  'catalogue'
+  'catalogue',
+  'way'
 ] as const;
 
 export type Theme = (typeof THEMES)[number];

@@ -39,6 +39,8 @@ const drawing: fc.Arbitrary<ToolName> = fc.constantFrom(
   'diagonal',
   'circle',
   'stop-line',
+  'pull-box',
+  'cabinet',
   'vehicle'
 );
 const chains: fc.Arbitrary<ToolName> = fc.constantFrom('polygon', 'lane');

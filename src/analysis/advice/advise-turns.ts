@@ -15,6 +15,7 @@ import type { TurnsAdvice, TurnsChoice, TurnsWish } from './advice';
 import { bestOf, nearestOf } from './choosing';
 import { objectionsTo } from './objections';
 import { rulesOfThumb } from './rules-of-thumb';
+import { steelOfChoices } from './steel-of-choices';
 
 const MOST_TURNS = 12;
 /** Over the window's upper end by this factor. */
@@ -122,11 +123,23 @@ export function* adviseTurnsInSteps(
   if (changing.size === 0 || !loops.every((loop) => modeller(loop, wireOf(loop.wire, site)))) return null;
   const altered = loops.filter(({ id }) => changing.has(id));
   const narrowestSlot = Math.min(...altered.map(({ slot }) => slot.width));
+  const wires = wiresOf(site);
+  const steel = steelOfChoices({
+    ...{ site, loops, means, modeller },
+    isChanging: (id) => changing.has(id),
+    wireOf: (loop) => wireOf(loop.wire, site)!,
+    tallest: Math.min(
+      MOST_TURNS * Math.max(...wires.map(({ insulatedDiameter }) => insulatedDiameter)),
+      Math.max(...altered.map(({ slot }) => slot.depth))
+    )
+  });
+  yield;
   const choices: TurnsChoice[] = [];
-  for (const { id: wire, insulatedDiameter: wireDiameter } of wiresOf(site)) {
+  for (const { id: wire, insulatedDiameter: wireDiameter } of wires) {
     for (const turns of TURNS) {
       const changed = withChoice(site, changing, turns, wire);
-      const alone = solveAlone(changed, circuit, means, modeller);
+      const under = { ...means, steel: () => steel(turns, wireDiameter) };
+      const alone = solveAlone(changed, circuit, under, modeller);
       if (!alone) continue;
       const figures = figuresOf(alone, changed, changing, { turns, wire });
       const choice = { ...figures, objections: objectionsTo(figures, wish, { wireDiameter, narrowestSlot }) };

@@ -15,7 +15,7 @@ export interface EquivalentLine extends LineConstants {
   readonly length: number;
 }
 
-export interface EquivalentLoop {
+interface EquivalentLoop {
   readonly id: string;
   /** Position of its string among those in parallel; loops of a string are in series in the order of the list. */
   readonly string: number;

@@ -28,7 +28,7 @@ export const DEVIATIONS = 1.959963984540054;
 /** What lies outside, at either end. */
 const OUTSIDE = 0.025;
 const POINTS = 4_096;
-/** Up to this share of curvature in the half width a range counts as straight. Twice as much doubles its error. */
+/** Up to this share of curvature in the half width a range counts as straight: its ends are off by about as much. */
 const STRAIGHT = 0.05;
 
 interface Parabola {

@@ -22,7 +22,7 @@ export interface RangeMeans extends AloneMeans {
 
 type Standing = Pick<VehicleResponse, 'vehicle' | 'worstAt' | 'worstHeading'>;
 
-export type FigureRanges = Omit<CircuitRanges, 'responses'>;
+type FigureRanges = Omit<CircuitRanges, 'responses'>;
 
 const FIGURES: Readonly<Record<keyof FigureRanges, (alone: Alone) => number>> = {
   inductance_H: ({ solved }) => solved.inductance,
@@ -32,7 +32,7 @@ const FIGURES: Readonly<Record<keyof FigureRanges, (alone: Alone) => number>> = 
   frequency_Hz: ({ solved }) => solved.frequency
 };
 
-export const rangesOfFigures = ({ nominal, pairs }: Shifts): FigureRanges => {
+const rangesOfFigures = ({ nominal, pairs }: Shifts): FigureRanges => {
   const range = (figure: (alone: Alone) => number): PlausibleRange =>
     rangeOf(
       figure(nominal),
@@ -79,7 +79,7 @@ const effectsAt = (nominal: SolvedCircuit, placement: Placement, body: VehicleBo
 };
 
 /** Of one vehicle; `height` is the tolerance of its height, metres. */
-export const rangeOfResponse = (
+const rangeOfResponse = (
   { nominal, pairs }: Shifts,
   { worstAt: [x, y], worstHeading: heading }: Omit<Standing, 'vehicle'>,
   body: VehicleBody,

@@ -24,7 +24,7 @@ export interface ShiftedCircuit {
   readonly isMoved: boolean;
 }
 
-export interface ShiftedPair {
+interface ShiftedPair {
   readonly input: CircuitInputKey;
   readonly below: ShiftedCircuit;
   readonly above: ShiftedCircuit;
@@ -120,7 +120,7 @@ interface Given {
 const isOfCircuit = (input: ToleranceInput): input is CircuitInputKey => input !== 'vehicleHeight';
 
 /** What is known of the circuit as drawn. */
-export const nominalOf = (site: Site, circuit: Circuit, solved: SolvedCircuit): Alone => {
+const nominalOf = (site: Site, circuit: Circuit, solved: SolvedCircuit): Alone => {
   const loops = new Map(
     solved.input.loops.map(({ model }, k): readonly [string, ModelledLoop] => {
       // equal circuits share a solution: the names are this one's

@@ -21,7 +21,7 @@ const MARGIN = 6;
 type Mat = Extract<Steel, { kind: 'mat' }>;
 
 /** "Mat, 150 mm, 100 mm deep". */
-export function steelText(steel: Steel, units: DisplayUnits): string {
+function steelText(steel: Steel, units: DisplayUnits): string {
   const say = (metres: number): string => format(metres, 'smallLength', units).text;
   const depth = `${say(Math.abs(steel.depth))} ${steel.depth < 0 ? 'above the road' : 'deep'}`;
   return steel.kind === 'mat' ? `Mat, bars every ${say(steel.pitch)}, ${depth}` : `Plate, ${depth}`;

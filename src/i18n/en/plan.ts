@@ -11,6 +11,8 @@ export const plan = {
   'tool.lane': 'Lane',
   'tool.stop-line': 'Stop line',
   'tool.steel': 'Steel',
+  'tool.pull-box': 'Pull box',
+  'tool.cabinet': 'Cabinet',
   'tool.vehicle': 'Vehicle',
   'tool.measure': 'Measure',
   'tool.select.tip': 'Select, move, turn and resize',
@@ -24,6 +26,8 @@ export const plan = {
   'tool.stop-line.tip': 'Draw a stop line across a lane',
   'tool.steel.tip':
     'Draw a mat of bars or a plate in the pavement: drag a rectangle, or click the corners of its outline',
+  'tool.pull-box.tip': 'Place the pull box that tails are led out to',
+  'tool.cabinet.tip': 'Place the cabinet that lead-ins run to',
   'tool.vehicle.tip': 'Place a vehicle and watch every circuit answer',
   'tool.measure.tip': 'Measure a distance',
 

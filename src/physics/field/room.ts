@@ -7,9 +7,7 @@ export const FRAME = 0;
 export const FIELD = 1;
 export const FROM_END = 2;
 export const FIELD_AHEAD = 3;
-export const SAMPLES = 4;
-export const SAMPLES_AHEAD = 5;
-export const HALF = 6;
+export const VALUE = 4;
 export const room = (which: number, length: number): Float64Array => {
   const known = rooms[which];
   if (known && known.length >= length) return known;

@@ -62,6 +62,26 @@ const planDistance = (a: Run, b: Run): number => {
   );
 };
 
+/** Height differences, metres, that are equal but for rounding, count as one: a nanometre apart or less. */
+const SAME_DIFFERENCE = 1e-9;
+
+/** How often each difference in height occurs: evenly stacked columns have N, not N², of them. */
+const heightDifferences = (
+  a: readonly number[],
+  b: readonly number[]
+): readonly (readonly [difference: number, count: number])[] => {
+  const found = new Map<number, [number, number]>();
+  for (const za of a)
+    for (const zb of b) {
+      const difference = Math.abs(za - zb);
+      const key = Math.round(difference / SAME_DIFFERENCE);
+      const known = found.get(key);
+      if (known) known[1]++;
+      else found.set(key, [difference, 1]);
+    }
+  return [...found.values()];
+};
+
 /**
  * Mutual inductance, H, of two different columns, every wire of the one with every wire of the other. Wires of
  * different loops cannot lie closer than their insulation allows, `closest` metres: drawn into one another (two loops
@@ -80,8 +100,8 @@ export const mutualOfRuns = (a: Run, b: Run, closest = 0): number => {
   if (apart > FAR * most && apart > closest) return pairs * single(a, b, Math.sqrt(squares / pairs));
   const least = apart < closest ? closest : 0;
   let sum = 0;
-  for (const za of a.heights)
-    for (const zb of b.heights) sum += single(a, b, Math.max(Math.abs(zb - za), least));
+  for (const [z, count] of heightDifferences(a.heights, b.heights))
+    sum += count * single(a, b, Math.max(z, least));
   return sum;
 };
 
@@ -95,8 +115,9 @@ export const selfOfRun = (run: Run, wireRadius: number): number => {
   const { heights } = run;
   const own = run.kind === 'round' ? circleExternal(run.radius, wireRadius) : selfSingle(run, wireRadius);
   let sum = heights.length * own;
-  for (let i = 0; i < heights.length; i++)
-    for (let j = 0; j < i; j++) sum += 2 * selfSingle(run, heights[i]! - heights[j]!);
+  // every pair of different wires is met twice, and each wire meets itself once
+  for (const [z, count] of heightDifferences(heights, heights))
+    if (z > SAME_DIFFERENCE) sum += count * selfSingle(run, z);
   return sum;
 };
 

@@ -29,11 +29,11 @@ const reducedFluxOf = (screen: Screen, filaments: Filaments): Float64Array => {
   return flux;
 };
 
-const applied = ({ factor, resist }: Screen, vector: Float64Array): Float64Array => {
+const applied = (screen: Screen, vector: Float64Array): Float64Array => {
   const currents = Float64Array.from(vector);
-  backSubstituteInPlace(factor, currents);
-  const voltages = resist(currents);
-  forwardSubstituteInPlace(factor, voltages, 0);
+  backSubstituteInPlace(screen.factor, currents);
+  const voltages = screen.resist(currents);
+  forwardSubstituteInPlace(screen.factor, voltages, 0);
   return voltages;
 };
 

@@ -3,10 +3,10 @@
  * The sources are the loop's own wires, and the currents that it drives in steel below it.
  */
 import { MU0 } from '../constants';
-import { DIPOLE, dipoleField, dipolePotentialAlong, dipolesInFrame, type Dipoles } from '../field/dipoles';
+import { dipoleField, dipolePotentialAlong, dipolesInFrame, type Dipoles } from '../field/dipoles';
+import { fieldMapOf } from '../field/field-map';
 import { inFrame, potentialAlong, verticalField, type Filaments, type Placement } from '../field/filaments';
-import { FIELD, FIELD_AHEAD, HALF, room, SAMPLES, SAMPLES_AHEAD } from '../field/room';
-import { chebyshevTo, type Interpolation } from '../numeric/chebyshev';
+import { FIELD, FIELD_AHEAD, room, VALUE } from '../field/room';
 import type { Body } from './body';
 import type { PlateMesh } from './plate-mesh';
 import { reduceBlocks } from './symmetry';
@@ -49,90 +49,25 @@ export const fluxThrough = (body: Body, filaments: Filaments, placement: Placeme
   return flux;
 };
 
-/**
- * Chebyshev nodes along a side for the field of dipoles `clearance` metres below: four, and as many again as the field has
- * room to vary. Against every quadrature point the flux differs by under 1e-3 (tests).
- */
-const nodesFor = (side: number, clearance: number): number => Math.ceil(4 + (1.7 * side) / clearance);
-
-interface Sampling {
-  readonly across: Interpolation;
-  readonly along: Interpolation;
-  readonly x: Float64Array;
-  readonly y: Float64Array;
-}
-
-/** By plate and rounded clearance. */
-const samplings = new WeakMap<Float64Array, Map<string, Sampling>>();
-
-const samplingOf = ({ pointsAcross, pointsAlong, xs, ys }: PlateMesh, clearance: number): Sampling => {
-  const known = samplings.get(pointsAcross) ?? new Map<string, Sampling>();
-  samplings.set(pointsAcross, known);
-  const [left, right] = [xs[0]!, xs[xs.length - 1]!];
-  const [rear, front] = [ys[0]!, ys[ys.length - 1]!];
-  const counts = [nodesFor(right - left, clearance), nodesFor(front - rear, clearance)] as const;
-  const key = counts.join(' ');
-  const made = known.get(key);
-  if (made) return made;
-  const across = chebyshevTo(pointsAcross, left, right, counts[0]);
-  const along = chebyshevTo(pointsAlong, rear, front, counts[1]);
-  const sampling = {
-    across,
-    along,
-    x: Float64Array.from(
-      { length: counts[0] * counts[1] },
-      (_, k) => across.nodes[Math.floor(k / counts[1])]!
-    ),
-    y: Float64Array.from({ length: counts[0] * counts[1] }, (_, k) => along.nodes[k % counts[1]]!)
-  };
-  known.set(key, sampling);
-  return sampling;
-};
-
-/** From the samples to all quadrature points. */
-const spread = (samples: Float64Array, { across, along }: Sampling, field: Float64Array): void => {
-  const [nx, ny] = [across.nodes.length, along.nodes.length];
-  const [px, py] = [across.weights.length / nx, along.weights.length / ny];
-  const half = room(HALF, nx * py);
-  for (let k = 0; k < nx; k++)
-    for (let q = 0; q < py; q++) {
-      let sum = 0;
-      for (let l = 0; l < ny; l++) sum += along.weights[q * ny + l]! * samples[k * ny + l]!;
-      half[k * py + q] = sum;
-    }
-  for (let p = 0; p < px; p++)
-    for (let q = 0; q < py; q++) {
-      let sum = 0;
-      for (let k = 0; k < nx; k++) sum += across.weights[p * nx + k]! * half[k * py + q]!;
-      field[p * py + q] = sum;
-    }
-};
-
+/** Bz over µ0/4π of dipoles at the points of a plate. */
 const dipolesField = (
   dipoles: Dipoles,
-  plate: PlateMesh,
-  fields: readonly [Float64Array, Float64Array]
+  local: Dipoles,
+  { plate, pointX, pointY }: PlateMesh,
+  { x, y, heading }: Placement,
+  [inPhase, ahead]: readonly [Float64Array, Float64Array]
 ): void => {
-  const { height } = plate.plate;
-  const clearance = height - highestOf(dipoles);
-  const sampling = samplingOf(plate, clearance);
-  const count = sampling.x.length;
-  // few points, or dipoles so near that the field is not smooth: each point by itself
-  if (count >= plate.pointX.length || clearance < NEAR_DIPOLES)
-    return dipoleField(dipoles, plate.pointX, plate.pointY, height, ...fields);
-  const samples = [room(SAMPLES, count), room(SAMPLES_AHEAD, count)] as const;
-  dipoleField(dipoles, sampling.x, sampling.y, height, ...samples);
-  fields.forEach((field, phase) => {
-    spread(samples[phase]!, sampling, field);
-  });
-};
-
-const NEAR_DIPOLES = 0.15;
-
-const highestOf = (dipoles: Dipoles): number => {
-  let highest = -Infinity;
-  for (let at = 0; at < dipoles.length; at += DIPOLE) highest = Math.max(highest, dipoles[at + 2]!);
-  return highest;
+  const map = fieldMapOf(dipoles, plate.height);
+  if (!map) return dipoleField(local, pointX, pointY, plate.height, inPhase, ahead);
+  const turn = ((heading - 90) * Math.PI) / 180;
+  const cosine = Math.cos(turn);
+  const sine = Math.sin(turn);
+  const value = room(VALUE, 2);
+  for (let k = 0; k < pointX.length; k++) {
+    map.at(x + pointX[k]! * cosine - pointY[k]! * sine, y + pointX[k]! * sine + pointY[k]! * cosine, value);
+    inPhase[k] = value[0]!;
+    ahead[k] = value[1]!;
+  }
 };
 
 /** The same of dipoles: in phase, and a quarter period ahead. */
@@ -146,7 +81,7 @@ export const dipoleFluxThrough = (
   let first = 0;
   for (const plate of body.plates) {
     const fields = [room(FIELD, plate.pointX.length), room(FIELD_AHEAD, plate.pointX.length)] as const;
-    dipolesField(local, plate, fields);
+    dipolesField(dipoles, local, plate, placement, fields);
     fields.forEach((field, phase) => gather(plate, field, fluxes[phase]!, first));
     first += plate.unknowns;
   }

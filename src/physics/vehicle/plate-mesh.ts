@@ -14,9 +14,7 @@ export interface PlateMesh {
   readonly unknowns: number;
   /** Index of the unknown at node (p, q), or −1 on the rim; stored p·ys.length + q. */
   readonly index: Int32Array;
-  /** Quadrature points of the flux: every point across with every one along, in that order. */
-  readonly pointsAcross: Float64Array;
-  readonly pointsAlong: Float64Array;
+  /** Quadrature points of the flux. */
   readonly pointX: Float64Array;
   readonly pointY: Float64Array;
   /** Four unknowns and four weights (area included) a point. */
@@ -74,8 +72,6 @@ export const meshPlate = (
     ys,
     unknowns,
     index,
-    pointsAcross: Float64Array.from(pointsAcross, ({ at }) => at),
-    pointsAlong: Float64Array.from(pointsAlong, ({ at }) => at),
     pointX,
     pointY,
     pointIndex,

@@ -3,6 +3,7 @@ import { COUNTS } from '../bounds';
 import type { Circuit, Site } from '../schema';
 import { updateCircuit } from './circuits';
 import { patched, type Patch } from './list';
+import { updateLeadInRoute } from './routes';
 
 export interface LeadInPart {
   readonly cable: string;
@@ -39,10 +40,14 @@ function withParts(
 export const addLeadInPart = (site: Site, circuit: string, part: LeadInPart): Site =>
   withParts(site, circuit, (parts) => [...parts, part]);
 
-export const updateLeadInPart = (site: Site, circuit: string, at: number, patch: Patch<LeadInPart>): Site =>
-  withParts(site, circuit, (parts) =>
+/** A typed length of the first cable ends that its way is drawn. */
+export function updateLeadInPart(site: Site, circuit: string, at: number, patch: Patch<LeadInPart>): Site {
+  const next = withParts(site, circuit, (parts) =>
     parts.map((part, index) => (index === at ? patched<LeadInPart>(part, patch) : part))
   );
+  const isTyped = next !== site && at === 0 && patch.length !== undefined;
+  return isTyped ? updateLeadInRoute(next, circuit, undefined) : next;
+}
 
 /** The only cable of a lead-in stays. */
 export const removeLeadInPart = (site: Site, circuit: string, at: number): Site =>

@@ -1,7 +1,7 @@
 /** Drawing the way of a tail or a lead-in, changing its points, and going back to a typed length. */
 import { COUNTS } from '../bounds';
 import { distance, rotate } from '../geometry/points';
-import { exitOf, followRoutes, leadInPath, nearestMark, placeOfMark, tailPath } from '../lead-out';
+import { exitOf, followRoutes, leadInPath, nearestMark, tailPath } from '../lead-out';
 import type { Circuit, Loop, Mark, Point, Site } from '../schema';
 import { centreOf } from '../shapes/index';
 import { updateCircuit } from './circuits';
@@ -54,13 +54,9 @@ export function updateLeadInRoute(site: Site, id: string, patch: Patch<LeadInRou
   return next === site ? site : followRoutes(next);
 }
 
-/** A typed length: the tail is then no longer drawn. */
-export function typeTail(site: Site, id: string, length: number): Site {
-  const loop = site.loops.find((each) => each.id === id);
-  if (!loop) return site;
-  const tail = patched<Loop['tail']>(loop.tail, { length, route: undefined });
-  return tail === loop.tail ? site : updateLoop(site, id, { tail });
-}
+/** A tail with a typed length: it is no longer drawn. */
+export const typedTail = (tail: Loop['tail'], length: number): Loop['tail'] =>
+  tail.length === length && !tail.route ? tail : patched<Loop['tail']>(tail, { length, route: undefined });
 
 /** Straight to the nearest pull box; the same site where there is none or the tail goes there already. */
 export function leadOut(site: Site, id: string): Site {

@@ -42,6 +42,18 @@ export const loopOf = (id: string, name: string, shape: Shape, tail: number, tur
   shape
 });
 
+/** The loop with its tail drawn to a pull box, through points on the way; a metre of it is slack and depth. */
+export const ledOut = (loop: Loop, to: string, via: readonly Point[] = []): Loop => ({
+  ...loop,
+  tail: { ...loop.tail, route: { to, via, allowance: 1 } }
+});
+
+/** The circuit with its lead-in drawn between two marks; two metres of it are slack. */
+export const ledIn = (circuit: Circuit, from: string, to: string, via: readonly Point[]): Circuit => ({
+  ...circuit,
+  leadIn: { ...circuit.leadIn, route: { from, to, via, allowance: 2 } }
+});
+
 export const markOf = (id: string, kind: MarkKind, points: readonly Point[], text?: string): Mark => ({
   id,
   kind,

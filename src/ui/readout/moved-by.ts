@@ -16,7 +16,7 @@ const KEYS: Readonly<Record<ToleranceInput, ToleranceKey>> = {
 };
 
 /** "±10 mm", "±27 °F": a difference of temperatures has no zero to shift. */
-export function toleranceSize(site: Site, input: ToleranceInput): string {
+function toleranceSize(site: Site, input: ToleranceInput): string {
   const value = tolerancesOf(site)[KEYS[input]] ?? 0;
   const system = site.displayUnits;
   if (input === 'temperature') {

@@ -36,8 +36,7 @@ export const siteWith = (over: Json = {}): Site =>
   });
 
 const bodies = createBodyStore();
-export const bodyOf = ({ id }: { readonly id: string }): VehicleBody =>
-  bodies.get(vehicleOf(id, { vehicles: [] })!);
+const bodyOf = ({ id }: { readonly id: string }): VehicleBody => bodies.get(vehicleOf(id, { vehicles: [] })!);
 
 export interface Study {
   readonly site: Site;
