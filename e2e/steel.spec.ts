@@ -89,6 +89,19 @@ test('steel in the way of the saw is found, and shows in the cross-section', asy
   await expect(desk.details.getByText(/Steel mat 50 mm deep/).first()).toBeVisible();
 });
 
+test('what steel may cost is stated once for the site', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.outlineItem('loop').press('Enter');
+  await page.keyboard.press('Shift+B');
+  await desk.settled();
+  await expect(page.getByText(/^Steel in the pavement takes /).first()).toBeVisible({ timeout: 30_000 });
+  const accepted = 'Share of a response that steel may cost, everywhere on the site';
+  await expect(desk.field(accepted)).toHaveAttribute('placeholder', '10.0 %, usual');
+  await desk.type(accepted, '95 %');
+  await expect(page.getByText(/^Steel in the pavement takes /)).toHaveCount(0, { timeout: 30_000 });
+});
+
 for (const colorScheme of ['light', 'dark'] as const) {
   test.describe(`in ${colorScheme}`, () => {
     test.use({ colorScheme });

@@ -1,8 +1,7 @@
 /** Steel that takes a good part of what a circuit has, and steel that the saw would meet. */
 import { INCH } from '#units/constants';
 import { vehicleOf } from '#plan/catalogue/vehicles';
-import type { Steel } from '#plan/schema';
-import type { DisplayUnits } from '#plan/schema';
+import type { DisplayUnits, Steel } from '#plan/schema';
 import { slotSection } from '../section/slot-section';
 import type { SteelCost } from '../results';
 import { called, loopIds, type FindingContext, type FindingRule } from './finding';

@@ -19,6 +19,7 @@ export const steel = {
   'steel.costOf': 'What it costs the circuits near it',
   'steel.lostInductance': 'Inductance lost',
   'steel.lostResponse': 'Response lost',
+  'steel.accepted': 'Share of a response that steel may cost, everywhere on the site',
   'steel.costNone': 'It costs no circuit anything worth showing.',
   'steel.waiting': 'Still to be computed …',
 

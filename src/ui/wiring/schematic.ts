@@ -77,7 +77,7 @@ export function schematicOf(strings: Circuit['strings'], cables: number, width: 
   const most = Math.max(...strings.map((string) => string.length));
   const bottom = first + most * COIL + GAP / 2;
   const loops = strings.flat().length;
-  const out = loops > 1 ? { x: COLUMNS, y: bottom + GAP, width: whole - COLUMNS, height: OUT } : null;
+  const out = loops > 1 ? { x: COLUMNS, y: bottom + GAP, width: whole - COLUMNS - 2, height: OUT } : null;
 
   const coils = strings.flatMap((string, row) =>
     string.map(({ loop, reversed }, place): Coil => {
