@@ -97,10 +97,14 @@ test('a circuit is wired by the keyboard alone', async ({ page }) => {
   await press('Earlier');
   expect(await wiring(desk)).toEqual(['-L2+L1|L3+L4']);
   await expect(actions.getByRole('button', { name: 'Earlier' })).toHaveAttribute('aria-disabled', 'true');
+  await press('String later');
+  expect(await wiring(desk)).toEqual(['L3+L4|-L2+L1']);
+  await actions.getByLabel('Move L2', { exact: true }).selectOption({ label: 'before L3' });
+  expect(await wiring(desk)).toEqual(['-L2+L3+L4|L1']);
   await press('Own string');
-  expect(await wiring(desk)).toEqual(['L1|L3+L4|-L2']);
+  expect(await wiring(desk)).toEqual(['L3+L4|L1|-L2']);
   await press('Take out');
-  expect(await wiring(desk)).toEqual(['L1|L3+L4', '-L2']);
+  expect(await wiring(desk)).toEqual(['L3+L4|L1', '-L2']);
 });
 
 test('wiring four loops together is one step, and every figure follows', async ({ page }) => {
@@ -211,7 +215,10 @@ test('an own cable is stated or computed, used, and kept while it is in use', as
   const remove = desk.details.getByRole('button', { name: 'Remove Trench cable' });
   await remove.click();
   await expect(desk.details.getByText('It stays, because it is in use: L1.')).toBeVisible();
+  // Undo brings the selection back too.
   await desk.undo();
+  await desk.plan.focus();
+  await page.keyboard.press('Escape');
   await remove.click();
   await expect(remove).toHaveCount(0);
 });

@@ -26,6 +26,9 @@ const BELOW = 0.15;
 const BROKEN_STEP = 22;
 /** The slots take at most this part of the width. */
 const WIDEST_SLOT = 0.2;
+/** Where slots stand, in widths of the picture: to the right of each its cover is written, before the first its depth. */
+const ALONE = 0.5;
+const SIDE_BY_SIDE = [0.26, 0.67] as const;
 
 export function sectionLayout(section: SlotSection): SectionLayout {
   const { depth, width, slots, steel } = section;
@@ -43,13 +46,12 @@ export function sectionLayout(section: SlotSection): SectionLayout {
   const surface = MARGIN.top + standsOut * scale;
   const bottom = surface + down * scale;
   const breakAt = far.length > 0 ? bottom : null;
-  const share = WIDTH / (slots.length + 1);
   return {
     width: WIDTH,
     height: bottom + far.length * BROKEN_STEP + MARGIN.bottom,
     scale,
     surface,
-    slots: slots.map((_, index) => share * (index + 1)),
+    slots: slots.map((_, index) => WIDTH * (slots.length > 1 ? SIDE_BY_SIDE[index]! : ALONE)),
     steel: [
       ...near.map(({ id, depth: at }) => ({ id, y: surface + at * scale, isBroken: false })),
       ...far.map(({ id }, index) => ({ id, y: bottom + (index + 0.6) * BROKEN_STEP, isBroken: true }))
