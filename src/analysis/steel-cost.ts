@@ -67,7 +67,7 @@ function* clearDepth({ survey, surveyed, bare, bareResponses, vehicle }: Given):
   const placement = { x, y, heading: response.worstHeading };
   const without = quickEffect(bare.solved, vehicle.body, placement);
   const accepted = acceptedSteelCostOf(survey.site);
-  const near = { ...survey.site, steel: surveyed.solved.steel?.pieces ?? [] };
+  const near = { ...survey.site, steel: (surveyed.solved.steel?.pieces ?? []).map((piece) => piece.steel) };
   const costs = (depth: number): boolean => {
     const study = studyCircuit(surveyed.circuit, movedTo(near, depth), survey.modelled, survey.means);
     return study !== null && lost(without, quickEffect(study.solved, vehicle.body, placement)) > accepted;

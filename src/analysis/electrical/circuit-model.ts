@@ -40,8 +40,14 @@ export interface SteelMatrix {
   at(frequency: number): ComplexMatrix;
   /** The currents that each loop drives in the steel, as dipoles; null for a loop with no steel near it. */
   dipolesAt(frequency: number): readonly (Dipoles | null)[];
-  /** The pieces of steel near the loops. */
-  readonly pieces: readonly Steel[];
+  readonly pieces: readonly SteelPiece[];
+}
+
+/** A piece of steel near the loops. */
+export interface SteelPiece {
+  readonly steel: Steel;
+  /** Of each loop, the share of its wire that runs over the piece. */
+  readonly covers: readonly number[];
 }
 
 export interface CircuitInput {
@@ -73,7 +79,7 @@ export interface SolvedCircuit {
   readonly inductanceWith: (change: (i: number, j: number) => number | Complex) => number;
   /** The steel near its loops, and the currents that each of them drives in it. */
   readonly steel: {
-    readonly pieces: readonly Steel[];
+    readonly pieces: readonly SteelPiece[];
     readonly dipoles: () => readonly (Dipoles | null)[];
   } | null;
   /** What steel adds to each loop's own inductance, H. */

@@ -1,20 +1,21 @@
 /**
- * How much of a vehicle stands over which piece of steel. What counts is the steel near the loop: against vehicle and mat
- * solved together the plane is within a few percent as soon as a quarter of the vehicle is over it, and from there down to
- * a cover its share goes to nothing.
+ * How much the images of a vehicle in the steel below it count. Against vehicle and mat solved together: fully where a
+ * quarter of the vehicle and the whole loop are over the steel; with less of the loop over it by the square of that share,
+ * since the images matter only where the loop is screened too. Down to a cover or a mat beside the loop they go to nothing.
  */
 import type { Placement } from '#physics/field/filaments';
 import type { Part } from '#physics/vehicle/parts';
 import { contains } from '#plan/geometry/polygons';
 import { add, rotate } from '#plan/geometry/points';
-import type { Point, Steel } from '#plan/schema';
+import type { Point } from '#plan/schema';
+import type { SteelPiece } from './circuit-model';
 import { planeUnder } from './steel';
 
 export interface Standing {
   /** Of the plane that the steel looks like, metres below the road. */
   readonly depth: number;
-  /** How far the plane counts, 0 to 1. */
-  readonly share: number;
+  /** How far the images count for each loop, 0 to 1; for two loops the product. */
+  readonly shares: readonly number[];
 }
 
 const ACROSS = [-0.4, 0, 0.4];
@@ -33,19 +34,22 @@ const samples = (parts: readonly Part[]): Point[] => {
       );
 };
 
-/** The piece under most of the vehicle; a share of 0 where there is none. */
+/** By the piece under most of the vehicle; null where none is. */
 export const standing = (
   parts: readonly Part[],
   { x, y, heading }: Placement,
-  pieces: readonly Steel[],
+  pieces: readonly SteelPiece[],
   frequency: number
-): Standing => {
+): Standing | null => {
   const points = samples(parts).map((point) => add([x, y], rotate(point, heading - 90)));
-  let best: Standing = { depth: 0, share: 0 };
-  for (const piece of pieces) {
-    const over = points.filter((point) => contains(piece.outline, point)).length / points.length;
-    const share = Math.min(1, over / ENOUGH);
-    if (share > best.share) best = { depth: planeUnder(piece, frequency), share };
+  let most = 0;
+  let best: Standing | null = null;
+  for (const { steel, covers } of pieces) {
+    const over = points.filter((point) => contains(steel.outline, point)).length / points.length;
+    if (over <= most || covers.every((cover) => cover === 0)) continue;
+    most = over;
+    const share = Math.sqrt(Math.min(1, over / ENOUGH));
+    best = { depth: planeUnder(steel, frequency), shares: covers.map((cover) => share * cover) };
   }
   return best;
 };

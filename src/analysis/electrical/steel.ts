@@ -3,6 +3,7 @@
  * of steel also see one another is left out. Results are kept by the loop's geometry and the steel's fields.
  */
 import type { Dipoles } from '#physics/field/dipoles';
+import { STRIDE } from '#physics/field/filaments';
 import { mutualInductance } from '#physics/inductance/loop';
 import type { Winding } from '#physics/inductance/winding';
 import { add, complex, type Complex } from '#physics/numeric/complex';
@@ -56,6 +57,28 @@ const cornersOf = ({ winding }: LoopModel): Point[] =>
       ? [[run.x, run.y], [run.x + run.ux * run.length, run.y + run.uy * run.length]] // prettier-ignore
       : [[run.x - run.radius, run.y - run.radius], [run.x + run.radius, run.y + run.radius]] // prettier-ignore
   );
+
+/** The share of a loop's wire that runs over an outline, by samples. */
+const coverOf = ({ filaments }: LoopModel, outline: readonly Point[]): number => {
+  let over = 0;
+  let all = 0;
+  for (let at = 0; at < filaments.length; at += STRIDE) {
+    const [x, y, ux, uy, length] = filaments.subarray(at, at + 5) as unknown as [
+      number,
+      number,
+      number,
+      number,
+      number
+    ];
+    for (let k = 0; k < WIRE_SAMPLES; k++) {
+      const along = (length * (k + 0.5)) / WIRE_SAMPLES;
+      all += length;
+      if (contains(outline, [x + ux * along, y + uy * along])) over += length;
+    }
+  }
+  return over / all;
+};
+const WIRE_SAMPLES = 6;
 
 const lowestWire = ({ winding }: LoopModel): number =>
   Math.min(...winding.runs.flatMap(({ heights }) => heights));
@@ -171,7 +194,10 @@ export const createSteelStore = (): SteelStore => {
         return add(sum, mutualReflection(answer.reflection, overlap, frequency));
       }, complex(0));
     return {
-      pieces: pieces.map(({ steel }) => steel),
+      pieces: pieces.map(({ steel }) => ({
+        steel,
+        covers: loops.map((model) => coverOf(model, steel.outline))
+      })),
       at: (frequency) => matrixOf(loops.length, loops.length, (i, j) => between(i, j, frequency)),
       dipolesAt: (frequency) =>
         loops.map((_, i) =>

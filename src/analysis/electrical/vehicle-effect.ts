@@ -77,15 +77,16 @@ export const changeOf = (
   const models = circuit.input.loops.map(({ model }) => model);
   const { steel } = circuit;
   if (!steel) return plainChange(models, vehicle[mesh], mesh, placement);
-  const { depth, share } = standing(vehicle.parts, placement, steel.pieces, circuit.frequency);
+  const stands = standing(vehicle.parts, placement, steel.pieces, circuit.frequency);
   const dipoles = steel.dipoles();
   // with and without images a vehicle has the same mesh, and so the same fluxes
   const fluxes = fluxesOverSteel(models, dipoles, vehicle[mesh], mesh, placement);
-  if (share === 0) return changeBy(vehicle[mesh], fluxes);
+  if (!stands) return changeBy(vehicle[mesh], fluxes);
+  const { depth, shares } = stands;
   const over = changeBy(vehicle.over(depth)[mesh], fluxes);
-  if (share === 1) return over;
+  if (shares.every((share) => share === 1)) return over;
   return changeBy(vehicle[mesh], fluxes).map((row, i) =>
-    row.map((value, j) => blend(value, over[i]![j]!, share))
+    row.map((value, j) => blend(value, over[i]![j]!, shares[i]! * shares[j]!))
   );
 };
 

@@ -41,9 +41,14 @@ const rows: readonly Row[] = [
   ['steel[1].resistivity_ohm_m', 'rust', '"rust" (text)', 'a number from 1e-9 to 0.001']
 ];
 
+const documentOf = (): Record<string, unknown> =>
+  JSON.parse(archived('v1-electrical')) as Record<string, unknown>;
+
 describe('a file with a wrong electrical field is refused whole', () => {
-  it.each(rows)('%s = %j', (path, value, found, expected, blamed = path) => {
-    const document = withValue(JSON.parse(archived('v1-electrical')) as Record<string, unknown>, path, value);
+  it.each(
+    rows.map(([path, value, found, expected, blamed = path]) => ({ path, value, found, expected, blamed }))
+  )('$path = $value', ({ path, value, found, expected, blamed }) => {
+    const document = withValue(documentOf(), path, value);
     const reading = readSite(JSON.stringify(document));
     expect(reading.ok).toBe(false);
     expect(reading.ok ? [] : reading.problems).toContainEqual(
