@@ -12,6 +12,7 @@ describe('samples', () => {
       'bicycle-stop-line',
       'car-park-counting-pair',
       'driveway-gate',
+      'loading-bay-on-steel',
       'stop-line-two-lanes'
     ]);
   });
@@ -31,6 +32,15 @@ describe('samples', () => {
     const gate = named('driveway-gate');
     expect(gate.circuits.map(({ strings }) => strings[0]?.length)).toEqual([1, 2]);
     expect(gate.notes).toMatch(/never the only safety device/);
+  });
+
+  it('have a loading bay over a mat, with a wire, a cable from its geometry, cables in a row and drawn ways', () => {
+    const bay = named('loading-bay');
+    expect(bay.steel.map(({ kind }) => kind)).toEqual(['mat']);
+    expect(bay.loops.every(({ wire, tail }) => wire === 'w1' && tail.route?.to === 'm4')).toBe(true);
+    expect(bay.cables[0]?.resistancePerMetre_ohm).toBeUndefined();
+    expect(bay.circuits.every(({ leadIn }) => leadIn.further?.length === 1 && leadIn.route)).toBe(true);
+    expect(bay.notes).toMatch(/never the only safety device/);
   });
 
   it('have a bicycle lane with a diagonal beside a quadrupole', () => {
