@@ -8,7 +8,7 @@ import type { AdviceAnswer, Answer, Question } from './transport';
 const assessor = createAssessor();
 
 /** Milliseconds of work after which the newest drawing gets its turn. */
-const TURN = 40;
+const TURN = 24;
 
 /** One vehicle made ready, which takes long, or as much of what follows as fits a turn. */
 const goOn = (site: Site): void => {
