@@ -7,7 +7,7 @@ import { expect, test } from './support/test';
 const coils = (desk: Desk): Locator =>
   desk.details.getByRole('list', { name: /^Wiring diagram/ }).getByRole('button');
 
-/** The page as it is when nothing is left to compute: figures of a moment ago are paler. */
+/** The page as it is when nothing is left to compute. */
 async function expectAccessibleAtRest(page: Page): Promise<void> {
   await expect(page.locator('.stale')).toHaveCount(0, { timeout: 20_000 });
   await expectAccessible(page);

@@ -9,6 +9,8 @@ export interface Stroke {
   /** Pixels; never scaled with the zoom. */
   readonly width: number;
   readonly dash?: readonly number[];
+  /** Two wires laid round one another instead of one line. */
+  readonly twisted?: boolean;
 }
 
 export interface LineDrawing {

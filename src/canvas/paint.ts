@@ -1,5 +1,7 @@
 /** Puts drawings on a canvas. One shape a layer does all of it: thousands of nodes would cost more than their lines. */
+import type { Point } from '#plan/schema';
 import type { CircleDrawing, Drawing, LineDrawing, Stroke, TextDrawing } from './drawing';
+import { twistedPair } from './twist';
 
 type Methods =
   | 'beginPath'
@@ -32,12 +34,17 @@ function finish(context: Context, fill: string | undefined, stroke: Stroke | und
   context.stroke();
 }
 
-function paintLine(context: Context, { points, closed, fill, stroke }: LineDrawing): void {
-  context.beginPath();
+function trace(context: Context, points: readonly Point[]): void {
   points.forEach(([x, y], index) => {
     if (index === 0) context.moveTo(x, y);
     else context.lineTo(x, y);
   });
+}
+
+function paintLine(context: Context, { points, closed, fill, stroke }: LineDrawing): void {
+  context.beginPath();
+  if (stroke?.twisted) for (const wire of twistedPair(points)) trace(context, wire);
+  else trace(context, points);
   if (closed) context.closePath();
   finish(context, fill, stroke);
 }

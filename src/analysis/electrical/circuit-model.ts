@@ -172,8 +172,8 @@ const once = <T>(make: () => T): (() => T) => {
   return () => (made ??= { value: make() }).value;
 };
 
-/** The series part of a short line alone: with no current lost on the way, what goes in comes out. */
-const withoutCapacitance = ({ b }: Chain): Chain => ({ ...THROUGH, b });
+/** The series part of a line alone: with no current lost on the way, what goes in comes out. */
+const withoutCapacitance = ({ series }: Chain): Chain => (series ? { ...THROUGH, b: series } : THROUGH);
 
 const lossShares = (loops: readonly LoopImpedance[], { currents, losses }: NetworkSolution): LossShare[] => {
   const dissipated = (cause: keyof LoopResistances): number =>
@@ -203,21 +203,56 @@ const lossShares = (loops: readonly LoopImpedance[], { currents, losses }: Netwo
 const LEAKAGE = 0;
 const TAIL = 1;
 
-/** The oscillator settles where f = 1/(2π√(L(f)·C)): L changes little with f, a few substitutions suffice. */
+/** The oscillator settles where f = 1/(2π√(L(f)·C)): mostly L changes little with f, and a few substitutions suffice. */
 const operatingFrequency = (
   { frequency, setting }: CircuitInput,
   figuresAt: (frequency: number) => { readonly inductance: number; readonly q: number }
 ): { frequency: number; from: CircuitReadout['frequencyFrom'] } => {
   if (frequency !== null) return { frequency, from: 'given' };
   if (setting === null) return { frequency: ASSUMED_FREQUENCY, from: 'assumed' };
-  let f = ASSUMED_FREQUENCY;
-  for (let step = 0; step < 40; step++) {
+  /** NaN where the terminals look capacitive. */
+  const aim = (f: number): number => {
     const { inductance, q } = figuresAt(f);
-    const next = oscillatorFrequency(inductance, setting, q);
-    // a lead-in so long that the terminals look capacitive has no such frequency
-    if (!Number.isFinite(next) || inductance <= 0) return { frequency: ASSUMED_FREQUENCY, from: 'assumed' };
+    return inductance > 0 ? oscillatorFrequency(inductance, setting, q) : NaN;
+  };
+  let f = ASSUMED_FREQUENCY;
+  for (let step = 0; step < MOST_SUBSTITUTIONS; step++) {
+    const next = aim(f);
+    if (!(next > 0)) break;
     if (Math.abs(next - f) < 1e-9 * f) return { frequency: next, from: 'setting' };
     f = next;
   }
-  return { frequency: f, from: 'setting' };
+  const settled = lowestCrossing(aim);
+  return settled === null
+    ? { frequency: ASSUMED_FREQUENCY, from: 'assumed' }
+    : { frequency: settled, from: 'setting' };
+};
+
+const MOST_SUBSTITUTIONS = 20;
+
+/** Where it is looked for, Hz. */
+const LOWEST = 500;
+const HIGHEST = 2e6;
+
+/**
+ * Substitution overshoots where the lead-in's capacitance is of the order of the setting's: L climbs steeply towards the
+ * resonance, and past it the terminals look capacitive. From below the aim falls as f rises: the first f above its aim, by halving.
+ */
+const lowestCrossing = (aim: (frequency: number) => number): number | null => {
+  let low: number | null = null;
+  for (let f = LOWEST; f < HIGHEST; f *= 1.25) {
+    if (aim(f) > f) low = f;
+    else if (low !== null) return halved(aim, low, f);
+  }
+  return null;
+};
+
+const halved = (aim: (frequency: number) => number, below: number, above: number): number => {
+  let [low, high] = [below, above];
+  while (high - low > 1e-9 * low) {
+    const middle = (low + high) / 2;
+    if (aim(middle) > middle) low = middle;
+    else high = middle;
+  }
+  return low;
 };

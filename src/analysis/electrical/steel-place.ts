@@ -69,21 +69,36 @@ export const latticeUnder = (
 
 type Extent = ReturnType<typeof extentOf>;
 
+/** Cells of the mat's box within a reach of the loop's. */
+const cellsUnder = (loop: Extent, mat: Extent, reach: number, pitch: number): number => {
+  const side = (k: 0 | 1): number =>
+    Math.max(0, Math.min(loop.max[k] + reach, mat.max[k]) - Math.max(loop.min[k] - reach, mat.min[k]));
+  return Math.ceil(side(0) / pitch) * Math.ceil(side(1) / pitch);
+};
+
 /** The reach that the most cells allow, and then a pitch that is a multiple of the mat's. */
 const fitting = (
   loop: Extent,
   mat: Extent,
   pitch: number
 ): { readonly pitch: number; readonly reach: number } => {
-  const side = (k: 0 | 1, reach: number): number =>
-    Math.max(0, Math.min(loop.max[k] + reach, mat.max[k]) - Math.max(loop.min[k] - reach, mat.min[k]));
-  const cells = (reach: number, p: number): number =>
-    Math.ceil(side(0, reach) / p) * Math.ceil(side(1, reach) / p);
+  const cells = (reach: number, p: number): number => cellsUnder(loop, mat, reach, p);
   for (let reach = REACH; reach >= LEAST_REACH - 1e-9; reach -= 0.1)
     if (cells(reach, pitch) <= MOST_CELLS) return { pitch, reach };
   let multiple = 2;
   while (cells(LEAST_REACH, multiple * pitch) > MOST_CELLS) multiple++;
   return { pitch: multiple * pitch, reach: LEAST_REACH };
+};
+
+/** Whether the meshes under these corners, out to the whole reach, are at most so many. */
+export const fitsLattice = (
+  mat: Extract<Steel, { kind: 'mat' }>,
+  corners: readonly Point[],
+  most: number
+): boolean => {
+  const frame = frameOf(mat);
+  const whole = extentOf(inFrame(frame, mat.outline));
+  return cellsUnder(extentOf(inFrame(frame, corners)), whole, REACH, mat.pitch) <= most;
 };
 
 export interface SheetPlace {

@@ -25,7 +25,7 @@ import type { Point, Site, Steel } from '#plan/schema';
 import { RecentCache } from '../recent-cache';
 import type { SteelMatrix } from './circuit-model';
 import type { LoopModel } from './loop-model';
-import { isNear, latticeUnder, sheetUnder } from './steel-place';
+import { fitsLattice, isNear, latticeUnder, sheetUnder } from './steel-place';
 
 export interface SteelStore {
   /** The pieces near one loop, as a text to keep results by. */
@@ -40,6 +40,11 @@ interface Answer {
   /** H to add to the reflection's real part; see `nearPlane`. */
   readonly correction: number;
 }
+
+/** Loops of one circuit share a lattice of at most so many meshes: more do not answer within a gesture. */
+const MOST_SHARED_CELLS = 800;
+
+const keyOf = (group: readonly LoopModel[]): string => group.map(({ key }) => key).join('+');
 
 /** A plate nearer to the wires than this is too near for its mesh, metres. */
 const NEAR_PLATE = 0.3;
@@ -105,8 +110,13 @@ export const createSteelStore = (): SteelStore => {
   const answers = new RecentCache<string, Answer | null>(2_000);
   const overlaps = new RecentCache<string, readonly number[]>(5_000);
 
-  const overMat = (model: LoopModel, mat: Extract<Steel, { kind: 'mat' }>): Answer | null => {
-    const place = latticeUnder(mat, cornersOf(model));
+  /** `group`: the loops that share one lattice, the model among them. */
+  const overMat = (
+    model: LoopModel,
+    mat: Extract<Steel, { kind: 'mat' }>,
+    group: readonly LoopModel[]
+  ): Answer | null => {
+    const place = latticeUnder(mat, group.flatMap(cornersOf));
     if (!place) return null;
     const bars = place.pitch === mat.pitch ? barsOf(mat) : widened(barsOf(mat), place.pitch);
     const { across, along, index } = place.cells;
@@ -165,17 +175,29 @@ export const createSteelStore = (): SteelStore => {
       nearness.get(`${model.key} ${textOf(steel)}`, () => isNear(steel, cornersOf(model)))
     );
 
-  const answerOf = (model: LoopModel, steel: Steel): Answer | null =>
-    answers.get(`${model.key} ${textOf(steel)}`, () => {
+  const answerOf = (model: LoopModel, steel: Steel, group: readonly LoopModel[]): Answer | null =>
+    answers.get(`${model.key} ${textOf(steel)} ${keyOf(group)}`, () => {
       if (!isNear(steel, cornersOf(model))) return null;
-      return steel.kind === 'mat' ? overMat(model, steel) : overPlate(model, steel);
+      return steel.kind === 'mat' ? overMat(model, steel, group) : overPlate(model, steel);
     });
+
+  /**
+   * Loops of a circuit that lie over one mat share its lattice, or what the mat does to their coupling would end where the
+   * first one's lattice does; too many meshes for that, and each has its own.
+   */
+  const groupFor = (loops: readonly LoopModel[], steel: Steel): readonly LoopModel[] | null => {
+    if (steel.kind === 'plate' || loops.length < 2) return null;
+    const near = loops.filter((model) => isNear(steel, cornersOf(model)));
+    return near.length > 1 && fitsLattice(steel, near.flatMap(cornersOf), MOST_SHARED_CELLS) ? near : null;
+  };
 
   const matrixFor = (loops: readonly LoopModel[], site: Pick<Site, 'steel'>): SteelMatrix | null => {
     const near = new Set(loops.flatMap((model) => piecesNear(model, site)));
     const pieces = [...near].flatMap((steel) => {
-      const own = loops.map((model) => answerOf(model, steel));
-      return own.some((answer) => answer !== null) ? [{ text: textOf(steel), own, steel }] : [];
+      const shared = groupFor(loops, steel);
+      const own = loops.map((model) => answerOf(model, steel, shared?.includes(model) ? shared : [model]));
+      const text = `${textOf(steel)} ${keyOf(shared ?? [])}`;
+      return own.some((answer) => answer !== null) ? [{ text, own, steel }] : [];
     });
     if (pieces.length === 0) return null;
     const between = (i: number, j: number, frequency: number): Complex =>

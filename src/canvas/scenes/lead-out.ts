@@ -8,7 +8,7 @@ import { line, type Drawing } from '../drawing';
 import { drawnBox, isInSight, onScreen } from '../frame';
 import type { Theme } from '../theme';
 
-const TAIL = { width: 1.5, dash: [3, 3] } as const;
+const TAIL = { width: 1, twisted: true } as const;
 const LEAD_IN = { width: 2, dash: [10, 4] } as const;
 
 /** A tail that is not drawn is a length only; it is shown straight to the nearest pull box, if there is one. */

@@ -59,14 +59,16 @@ export const explainCircuit = {
     'The whole circuit is solved again with the copper of the coldest and of the hottest day. Inductance hardly moves; resistance and Q do.',
   'explain.temperature.source': 'Annealed copper, IEC 60028: 0.00393 per kelvin at 20 °C.',
   'explain.temperature.range': 'Copper from about −60 to 90 °C; all of the circuit at one temperature.',
-  'explain.temperature.omits': 'Movement of the pavement, and drift of the unit itself.',
+  'explain.temperature.omits':
+    'Movement of the pavement, drift of the unit itself, and cables stated by their constants, which stay as stated.',
 
   'explain.moisture.title': 'Dry and wet',
   'explain.moisture.words':
     'The whole circuit is solved again with the lowest and the highest permittivity that the pavement’s material plausibly has. More capacitance raises the apparent inductance and lowers the frequency.',
   'explain.moisture.source':
     'Capacitance as explained at the loop. The range of permittivity stands in the catalogue of pavements.',
-  'explain.moisture.range': 'An estimate: the spread matters more than the two figures.',
+  'explain.moisture.range':
+    'An estimate: the spread matters more than the two figures. In a pavement whose conductivity is stated, the permittivity hardly counts at these frequencies.',
   'explain.moisture.omits':
     'Water that fills a slot whose sealant has failed, and leakage through damaged insulation.',
 
@@ -96,7 +98,7 @@ export const explainCircuit = {
 
   'explain.range.title': 'Plausible range',
   'explain.range.words':
-    'Every stated tolerance is moved up and down by its amount, and the true model is solved each time. Half the difference is that tolerance’s half width; independent ones add as squares. Where the figure bends too much for that, it is sampled instead.',
+    'Every tolerance, stated or usual, is moved up and down by its amount, and the true model is solved each time. Half the difference is that tolerance’s half width; independent ones add as squares. Where the figure bends too much for that, it is sampled instead.',
   'explain.range.source':
     'Propagation of uncertainty as in the Guide to the Expression of Uncertainty in Measurement (JCGM 100).',
   'explain.range.range': 'Nineteen times in twenty, if each tolerance holds nineteen times in twenty.',
@@ -109,7 +111,7 @@ export const explainCircuit = {
   'explain.class-margin.source':
     'Class figures: NEMA TS 1, section 15, from memory of the standard. The plates’ sizes are our own assumption.',
   'explain.class-margin.range':
-    'A way to compare loops, not a vehicle: what a class means on any other loop.',
+    'A way to compare loops, not a vehicle: what a class means on any other loop. A flat plate hardly feels a slot right below its middle: what it misses there a real vehicle may not.',
   'explain.class-margin.omits': 'The standard’s own procedure and its units’ limits.',
 
   'explain.steel-cost.title': 'What steel costs',
@@ -117,7 +119,8 @@ export const explainCircuit = {
     'A mat of bars is a grid of closed meshes, a plate a continuous sheet; the loop’s field drives currents in them, which lower its inductance, add losses and leave less for a vehicle to change. The circuit is solved with the steel and without; shown is the share that is lost.',
   'explain.steel-cost.source':
     'Coupled circuits; bars as straight filaments (Rosa 1908; Grover 1946) with the round wire’s impedance; surface impedance of a thick plate (Ramo, Whinnery & Van Duzer).',
-  'explain.steel-cost.range': 'Bars bonded where they cross, at a depth below the wires.',
+  'explain.steel-cost.range':
+    'Bars bonded wherever they cross, at a depth below the wires: a mat that is tied loosely or coated costs less. A plate whose outline is no rectangle counts as a rectangle of the same area.',
   'explain.steel-cost.omits':
     'Bars that end or do not touch, bars at two depths, and what separate pieces of steel do to one another. The permeability is assumed.',
 

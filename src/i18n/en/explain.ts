@@ -25,6 +25,7 @@ export const explain = {
   'explain.in.insulation': 'Relative permittivity of the insulation',
   'explain.in.fill': 'Relative permittivity of the fill',
   'explain.in.pavement': 'Relative permittivity of the pavement',
+  'explain.in.conductivity': 'Conductivity of the pavement, mS/m',
   'explain.in.loopInductance': 'Magnetic inductance of a loop',
   'explain.in.leadIn': 'Length of the lead-in',
   'explain.in.cable': 'Length of a cable',
@@ -112,7 +113,7 @@ export const explain = {
 
   'explain.ground-capacitance.title': 'Capacitance to the ground',
   'explain.ground-capacitance.words':
-    'The wire in coaxial layers: its insulation, the fill out to the slot’s wall, and the pavement out to the slot’s depth. The voltage falls evenly along the winding, so that a third of the whole counts.',
+    'The wire in coaxial layers: its insulation, the fill out to the slot’s wall, and the pavement out to the slot’s depth. The voltage falls evenly along the winding, so that a third of the whole counts. Where the pavement’s conductivity is stated, its permittivity is complex: it is then little short of a conductor, and what is left is the capacitance of insulation and fill.',
   'explain.ground-capacitance.source': 'Coaxial layers in series, any text on electrostatics.',
   'explain.ground-capacitance.range':
     'An estimate. The pavement’s permittivity is poorly known: about 2 to 4 for dry asphalt, 20 and more for wet concrete.',

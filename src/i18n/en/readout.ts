@@ -25,7 +25,7 @@ export const readout = {
   'readout.atTerminals': 'Circuit {name}, at the unit’s terminals',
   'readout.noCircuit': 'In no circuit: figures at 50 kHz.',
 
-  'readout.following': 'of the drawing a moment ago …',
+  'readout.following': 'from a moment ago …',
 
   'losses.title': 'Losses',
   'losses.ofLoop': 'Losses of the loop alone by cause, in series',
@@ -52,11 +52,15 @@ export const readout = {
   'capacitance.hint':
     'From the driest to the wettest permittivity that the pavement’s material plausibly has.',
 
+  'capacitance.conducts':
+    'This pavement conducts: at these frequencies its permittivity then hardly counts, and dry and wet come out alike.',
+
   'ranges.title': 'Plausible ranges',
   'ranges.caption': 'Where each figure lies nineteen times in twenty, and what moves it most',
   'ranges.lies': 'Lies within',
   'ranges.most': 'Moved most by',
   'ranges.movedMost': 'L moved most by {input}.',
+  'ranges.coming': 'The plausible ranges follow …',
   'ranges.exact': 'No tolerance is stated: the figures stand alone.',
   'ranges.old': 'Ranges of the drawing a moment ago …',
   'ranges.hint': 'Nineteen times in twenty, if the tolerances of the site hold.',
@@ -84,7 +88,7 @@ export const readout = {
   'classes.here': 'Here, least',
   'classes.margin': 'Of threshold',
   'classes.hint':
-    'Each plate’s height is set so that it gives the class’s figure on the standard loop; here it is driven along the lane.',
+    'Each plate’s height is set so that it gives the class’s figure on the standard loop; here it is driven along the lane. A flat plate hardly feels a slot right below its middle: what it misses there a real vehicle may not.',
 
   'steelCost.title': 'Steel',
   'steelCost.caption': 'What the steel in the pavement costs this circuit',
@@ -101,6 +105,7 @@ export const readout = {
   'probe.title': 'What it changes where it stands',
 
   'response.title': 'Least response by vehicle, over the threshold',
+  'response.following': 'Least response, of the drawing a moment ago …',
   'response.caption': 'Vehicles driven along the lane: the least response over the paths across it',
   'response.vehicle': 'Vehicle',
   'response.worst': 'Response',

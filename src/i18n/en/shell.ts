@@ -52,6 +52,13 @@ export const shell = {
   'help.model': 'What the figures leave out',
   'help.modelText':
     'A vehicle is a set of flat plates and closed rings of perfect conductor at effective heights. Iron, which raises the inductance a little at the wheels, and the gaps of a real underside are not modelled. Measure on site before you rely on a narrow margin.',
+  'legend.title': 'Lines on the plan',
+  'legend.sawCut': 'Loop: its saw cut; the arrow is the winding sense',
+  'legend.sharedCut': 'Slot that two halves of a loop share',
+  'legend.tail': 'Tail, twisted, from the loop to the pull box',
+  'legend.leadIn': 'Lead-in cable, from the pull box to the cabinet',
+  'legend.mat': 'Steel mat',
+  'legend.plate': 'Steel plate',
   'help.version': 'Release {version}',
 
   'dialog.close': 'Close',

@@ -15,6 +15,9 @@ export const steel = {
   'steel.more': 'The metal',
   'steel.metalHint':
     'Mild steel unless you know better. The permeability at small fields is an assumption: 40 to 400 occur. It changes the losses, hardly the inductance.',
+  'steel.matHint':
+    'Bars count as bonded wherever they cross; a mat that is only tied loosely, or coated, costs less.',
+  'steel.plateHint': 'An outline that is no rectangle counts as a rectangle of the same area.',
   'steel.subject': 'the steel',
   'steel.costOf': 'What it costs the circuits near it',
   'steel.lostInductance': 'Inductance lost',
@@ -39,7 +42,7 @@ export const steel = {
   'weather.title': 'Weather and pavement',
   'weather.coldest': 'Coldest day, wire',
   'weather.hottest': 'Hottest day, wire',
-  'weather.conductivity': 'Pavement conductivity, mS/m',
+  'weather.conductivity': 'Conductivity, mS/m',
   'weather.hint':
     'Wet or salted concrete conducts some 10 to 100 mS/m, dry asphalt next to nothing. Empty leaves these losses out.'
 } as const;

@@ -36,7 +36,7 @@ export const wiring = {
   'wiring.inSeries': 'In series',
   'wiring.inParallel': 'In parallel',
   'wiring.seriesParallel': 'Series-parallel',
-  'wiring.noTogether': 'not for these loops',
+  'wiring.evenOnly': 'Series-parallel takes an even number of loops, four or more.',
 
   'step.reverse': 'Reverse {name}',
   'step.move': 'Move {name} in the wiring',

@@ -30,6 +30,8 @@ export interface Chain {
   readonly b: Complex;
   readonly c: Complex;
   readonly d: Complex;
+  /** Of a line, (R' + jωL')·l: what is left of it without its capacitance, Ω. */
+  readonly series?: Complex;
 }
 
 export const THROUGH: Chain = { a: ONE, b: ZERO, c: ZERO, d: ONE };
@@ -49,7 +51,7 @@ export const lineChain = (line: LineConstants, length: number, frequency: number
   const cosine = hyperbolicCosine(gamma);
   // sinh(γ)/γ stays finite for a line without capacitance, where it is 1
   const ratio = root.re === 0 && root.im === 0 ? ONE : divide(hyperbolicSine(gamma), root);
-  return { a: cosine, b: multiply(series, ratio), c: multiply(shunt, ratio), d: cosine };
+  return { a: cosine, b: multiply(series, ratio), c: multiply(shunt, ratio), d: cosine, series };
 };
 
 /** Impedance at the near end of `chain` with `load` at the far end. */

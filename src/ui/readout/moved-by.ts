@@ -25,9 +25,11 @@ function toleranceSize(site: Site, input: ToleranceInput): string {
   }
   if (input === 'permittivity') return `±${format(value, 'plain', system, { digits: 2 }).text}`;
   const kind = input === 'leadInLength' ? 'length' : 'smallLength';
-  return `±${format(value, kind, system).text}`;
+  // round in metres, it is not in inches; a length in feet and inches would look more exact than it is
+  const round = kind === 'length' ? { digits: 3, unit: 'ft' } : { digits: 3 };
+  return `±${format(value, kind, system, system === 'imperial' ? round : {}).text}`;
 }
 
-/** "slot depth ±10 mm". */
+/** "slot depth ±10 mm", the size never broken over two lines. */
 export const toleranceText = (site: Site, input: ToleranceInput): string =>
-  `${t(`ranges.input.${input}`)} ${toleranceSize(site, input)}`;
+  `${t(`ranges.input.${input}`)} ${toleranceSize(site, input).replaceAll(' ', '\u00a0')}`;

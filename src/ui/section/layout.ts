@@ -24,11 +24,11 @@ const TO_SCALE = 3;
 /** The ground shown below the slot where nothing else lies there, in slot depths. */
 const BELOW = 0.15;
 const BROKEN_STEP = 22;
-/** The slots take at most this part of the width. */
-const WIDEST_SLOT = 0.2;
+/** A slot takes at most this part of the width, alone or beside another: the words need the rest. */
+const WIDEST_SLOT = { alone: 0.2, beside: 0.1 } as const;
 /** Where slots stand, in widths of the picture: to the right of each its cover is written, before the first its depth. */
 const ALONE = 0.5;
-const SIDE_BY_SIDE = [0.26, 0.67] as const;
+const SIDE_BY_SIDE = [0.25, 0.64] as const;
 
 export function sectionLayout(section: SlotSection): SectionLayout {
   const { depth, width, slots, steel } = section;
@@ -41,7 +41,7 @@ export function sectionLayout(section: SlotSection): SectionLayout {
   );
   const scale = Math.min(
     GROUND / (down + standsOut),
-    (WIDTH * WIDEST_SLOT) / Math.max(width, section.insulated)
+    (WIDTH * WIDEST_SLOT[slots.length > 1 ? 'beside' : 'alone']) / Math.max(width, section.insulated)
   );
   const surface = MARGIN.top + standsOut * scale;
   const bottom = surface + down * scale;

@@ -57,9 +57,12 @@ describe('a tolerance in words', () => {
   it('carries its size in the units shown; a difference of temperatures is no temperature', () => {
     const metric = emptySite();
     const imperial = { ...metric, displayUnits: 'imperial' as const };
-    expect(toleranceText(metric, 'depth')).toBe('slot depth ±10 mm');
-    expect(toleranceText(metric, 'temperature')).toBe('temperature ±15 °C');
-    expect(toleranceText(imperial, 'temperature')).toBe('temperature ±27 °F');
-    expect(toleranceText({ ...metric, tolerances: { depth_m: 0.004 } }, 'depth')).toBe('slot depth ±4 mm');
+    expect(toleranceText(metric, 'depth')).toBe('slot depth ±10\u00a0mm');
+    expect(toleranceText(metric, 'temperature')).toBe('temperature ±15\u00a0°C');
+    expect(toleranceText(imperial, 'temperature')).toBe('temperature ±27\u00a0°F');
+    expect(toleranceText(imperial, 'leadInLength')).toBe('lead-in length ±6.56\u00a0ft');
+    expect(toleranceText({ ...metric, tolerances: { depth_m: 0.004 } }, 'depth')).toBe(
+      'slot depth ±4\u00a0mm'
+    );
   });
 });

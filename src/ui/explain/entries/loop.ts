@@ -28,6 +28,11 @@ const fill = ({ loop }: Facts): Given =>
   given('ε_f', 'explain.in.fill', loop?.drawn.slot.relativePermittivity, 'plain');
 const pavement = ({ site }: Facts): Given =>
   given('ε_p', 'explain.in.pavement', site.pavement.relativePermittivity, 'plain');
+/** Stated conductivity counts at the frequency: both are shown, or neither. */
+const conductivity = (facts: Facts): readonly Given[] => {
+  const { conductivity_S_m: stated } = facts.site.pavement;
+  return stated ? [given('σ', 'explain.in.conductivity', stated * 1e3, 'plain'), frequency(facts)] : [];
+};
 
 export const loopEntries = {
   'loop-inductance': {
@@ -108,7 +113,8 @@ export const loopEntries = {
   'ground-capacitance': {
     formulas: [
       "C_{ground} = frac{1}{3} C' l",
-      "frac{2π ε_0}{C'} = frac{1}{ε_i} ln frac{D}{2a} + frac{1}{ε_f} ln frac{w}{D} + frac{1}{ε_p} ln frac{2h}{w}"
+      "frac{2π ε_0}{C'} = frac{1}{ε_i} ln frac{D}{2a} + frac{1}{ε_f} ln frac{w}{D} + frac{1}{ε_p} ln frac{2h}{w}",
+      'ε_p → ε_p − frac{jσ}{2πf ε_0}'
     ],
     inputs: (facts) => [
       length(facts),
@@ -118,7 +124,8 @@ export const loopEntries = {
       depth(facts),
       insulation(facts),
       fill(facts),
-      pavement(facts)
+      pavement(facts),
+      ...conductivity(facts)
     ],
     result: ({ loop }) => given('C_{ground}', 'capacitance.ground', loop?.groundCapacitance_F, 'capacitance')
   },

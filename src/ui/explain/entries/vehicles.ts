@@ -54,6 +54,13 @@ function atRest({ topic, circuit, response }: Facts): Given {
   return given('x', label, circuit && of(circuit), kind);
 }
 
+/** What is a thousandth of the largest part or less adds nothing as a square. */
+function worthShowing({ range }: Facts) {
+  const parts = range?.contributions ?? [];
+  const largest = Math.max(0, ...parts.map(({ halfWidth }) => halfWidth));
+  return parts.filter(({ halfWidth }) => halfWidth > largest / 1000);
+}
+
 export const vehicleEntries = {
   response: {
     formulas: ['ΔL_{ij} = − φ_i^T A^{−1} φ_j', 'frac{ΔL}{L} = frac{L_{with} − L}{L}'],
@@ -84,7 +91,7 @@ export const vehicleEntries = {
     formulas: ['h_i = frac{1}{2} | x (p_i + τ_i) − x (p_i − τ_i) |', 'x ± sqrt{∑_i h_i^2}'],
     inputs: (facts) => [
       atRest(facts),
-      ...(facts.range?.contributions ?? []).map(({ input, halfWidth }) =>
+      ...worthShowing(facts).map(({ input, halfWidth }) =>
         given('h_i', `ranges.input.${input}`, halfWidth, kindOf(facts), { digits: 2 })
       ),
       given('', 'explain.in.low', facts.range?.low, kindOf(facts))
