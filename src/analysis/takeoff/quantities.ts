@@ -1,6 +1,7 @@
 /**
  * What goes into the road. Wire: turns in the slot, and both ends of the tail. Saw cut: the loop's slot, a shared slot once,
- * and the home run as long as the tail. Sealant: slot volume less the wires in it, no waste added.
+ * and the home run as long as the tail, without the slack and depth that a drawn tail is longer by. Sealant: slot volume less
+ * the wires in it, no waste added.
  */
 import type { LoopModel } from '../electrical/loop-model';
 import type { Circuit, Loop } from '#plan/schema';
@@ -9,9 +10,10 @@ import type { Quantities, QuantityLine } from '../results';
 const linesOfLoop = (loop: Loop, model: LoopModel): QuantityLine[] => {
   const wire = model.winding.wireLength;
   const tail = loop.tail.length;
-  const slot = (model.sawCut + tail) * loop.slot.depth * loop.slot.width;
+  const homeRun = Math.max(0, tail - (loop.tail.route?.allowance ?? 0));
+  const slot = (model.sawCut + homeRun) * loop.slot.depth * loop.slot.width;
   const radius = model.wire.insulatedDiameter / 2;
-  const sealant = slot - Math.PI * radius * radius * (wire + 2 * tail);
+  const sealant = slot - Math.PI * radius * radius * (wire + 2 * homeRun);
   const line = (what: QuantityLine['what'], amount: number, unit: QuantityLine['unit']): QuantityLine => ({
     subject: loop.id,
     what,
@@ -22,7 +24,7 @@ const linesOfLoop = (loop: Loop, model: LoopModel): QuantityLine[] => {
     line('loop wire', wire, 'm'),
     line('tail wire', 2 * tail, 'm'),
     line('loop saw cut', model.sawCut, 'm'),
-    line('home run saw cut', tail, 'm'),
+    line('home run saw cut', homeRun, 'm'),
     line('sealant', Math.max(0, sealant), 'm3')
   ];
 };
@@ -36,7 +38,7 @@ export const quantitiesOf = (
     ...circuits.map(({ id, leadIn }): QuantityLine => ({
       subject: id,
       what: 'lead-in',
-      amount: leadIn.length,
+      amount: (leadIn.further ?? []).reduce((sum, { length }) => sum + length, leadIn.length),
       unit: 'm'
     }))
   ].filter(({ amount }) => amount > 0);

@@ -144,7 +144,7 @@ export const explain = {
 
   'explain.saw-cut.title': 'Saw cut',
   'explain.saw-cut.words':
-    'The loop’s slot, a shared slot once, and the cut to the pull box, which is as long as the tail.',
+    'The loop’s slot, a shared slot once, and the cut to the pull box: as long as the tail, without a drawn tail’s slack and depth.',
   'explain.saw-cut.source': 'Measured on the drawing.',
   'explain.saw-cut.range': 'The drawing as it stands.',
   'explain.saw-cut.omits': 'Overcuts at the corners.',

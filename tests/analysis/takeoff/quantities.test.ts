@@ -58,6 +58,28 @@ describe('slots that two cells share', () => {
 });
 
 describe('odd drawings', () => {
+  it('cut a drawn tail’s way without its slack and depth, and count all cables of a lead-in', () => {
+    const site = siteOf({
+      marks: [
+        { id: 'm1', kind: 'pull-box', points: [[4, 0]] },
+        { id: 'm2', kind: 'cabinet', points: [[9, 0]] }
+      ],
+      loops: [loop('L1', square(0, 0), { tail: { length: 0, route: { to: 'm1', allowance: 1.5 } } })],
+      circuits: [
+        circuit('C1', ['L1'], {
+          leadIn: { cable: 'pair-14', length: 5, further: [{ cable: 'pair-16', length: 7 }] }
+        })
+      ],
+      units: [unit('U1')]
+    });
+    const found = createAssessor().assess(site, 'prepared').quantities;
+    // from the middle of the side or a corner, 3.1 m and a little, to the box
+    const wire = amount(found, 'L1', 'tail wire')!;
+    expect(amount(found, 'L1', 'home run saw cut')).toBeCloseTo(wire / 2 - 1.5, 9);
+    expect(wire / 2 - 1.5).toBeGreaterThanOrEqual(3.1);
+    expect(found.leadIn_m).toBeCloseTo(12, 12);
+  });
+
   it('leave out lines of nothing: no tail, no lead-in', () => {
     const found = quantitiesOf(
       [loop('L1', square(0, 0))],
