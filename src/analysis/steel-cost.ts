@@ -10,8 +10,8 @@ import type { Steps } from './steps';
 import type { Survey, SurveyedCircuit } from './survey';
 
 const DEEPEST = 2;
-/** To a centimetre. */
-const FINE_ENOUGH = 0.01;
+/** To two centimetres: nobody places a mat more exactly. */
+const FINE_ENOUGH = 0.02;
 
 interface Given {
   readonly survey: Survey;
