@@ -12,7 +12,7 @@ import type { Circuit, Loop, Mark, Point, Shape, Site } from './schema';
 import { outlineOf } from './shapes/index';
 
 /** Where a mark is reached: its first point; undefined for one that is not there. */
-export const placeOfMark = (site: Pick<Site, 'marks'>, id: string): Point | undefined =>
+const placeOfMark = (site: Pick<Site, 'marks'>, id: string): Point | undefined =>
   site.marks.find((mark) => mark.id === id)?.points[0];
 
 /** Where the wires leave the slot: the corner nearest to the way's next point, of a circle the point facing it. */

@@ -67,5 +67,7 @@ export function readSite(text: string): Reading {
     ...danglingReferences(document, lists),
     ...impossibilities(lists)
   ];
-  return fields.ok && problems.length === 0 ? { ok: true, site: followRoutes(fields.site) } : refused(problems);
+  return fields.ok && problems.length === 0
+    ? { ok: true, site: followRoutes(fields.site) }
+    : refused(problems);
 }

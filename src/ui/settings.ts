@@ -6,7 +6,7 @@ export const VIEWS = ['circuits', 'neighbours', 'quantities'] as const;
 export const LIVE_FIGURES = ['inductance', 'quality', 'frequency', 'response', 'none'] as const;
 
 /** Parts of the details that can be folded away. */
-export const SECTIONS = [
+const SECTIONS = [
   'losses',
   'circuit-losses',
   'capacitance',

@@ -42,7 +42,7 @@ const PLAIN = {
   q: 1e-3,
   resistanceDc_ohm: 1e-8
 };
-/** A mat is cut off a metre beyond the loops, and currents of one loop's mesh stand in for both. */
+/** A mat is cut off a metre beyond the loops. */
 const OVER_STEEL = {
   frequency_Hz: 5e-4,
   inductance_H: 1e-3,

@@ -15,12 +15,16 @@ test('settings are read back as they were', () => {
   expect(readSettings(JSON.parse(JSON.stringify(chosen)))).toEqual(chosen);
 });
 
-test.each([undefined, null, 7, 'dark', [], { theme: 'pink', view: 3, sidePanelWidth: 'wide', openSections: ['attic', 7] }])(
-  'what does not fit is as usual: %o',
-  (found) => {
-    expect(readSettings(found)).toEqual(DEFAULT_SETTINGS);
-  }
-);
+test.each([
+  undefined,
+  null,
+  7,
+  'dark',
+  [],
+  { theme: 'pink', view: 3, sidePanelWidth: 'wide', openSections: ['attic', 7] }
+])('what does not fit is as usual: %o', (found) => {
+  expect(readSettings(found)).toEqual(DEFAULT_SETTINGS);
+});
 
 test('a panel can be neither lost nor larger than the page', () => {
   expect(readSettings({ lowerPanelHeight: -50 }).lowerPanelHeight).toBe(LOWER_PANEL.least);

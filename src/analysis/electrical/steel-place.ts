@@ -6,7 +6,7 @@ import { rotate, subtract } from '#plan/geometry/points';
 import type { Point, Steel } from '#plan/schema';
 
 /** How far beyond a loop its steel still counts, metres: further out the induced currents change a loop by under 1e-3. */
-export const REACH = 1;
+const REACH = 1;
 /** With less a mat cannot close the currents of a loop round its outside. */
 const LEAST_REACH = 0.4;
 /** More meshes than this do not answer within a gesture. */

@@ -18,7 +18,7 @@ export type Way =
   { readonly kind: 'tail'; readonly loop: string } | { readonly kind: 'lead-in'; readonly circuit: string };
 
 /** Slack that is left in the box and the depth to come up from, metres. Common practice. */
-export const USUAL_ALLOWANCE = { tail: 1, leadIn: 2 } as const;
+const USUAL_ALLOWANCE = { tail: 1, leadIn: 2 } as const;
 
 /** Points nearer to each other than this are one. */
 const SAME = 1e-3;

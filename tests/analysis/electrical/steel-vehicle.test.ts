@@ -60,9 +60,7 @@ describe(`a vehicle over a mat (${generator})`, { timeout: PATIENCE }, () => {
 describe('a mat that lies beside the loop', { timeout: PATIENCE }, () => {
   it('leaves the response of a car over both as it is', () => {
     const row = cases[0]!;
-    const outline = (row.steel.outline).map(
-      ([x, y]) => [x, y + 2.6] as const
-    );
+    const outline = row.steel.outline.map(([x, y]) => [x, y + 2.6] as const);
     const car = bodies.get({ id: 'car', name: '', parts: row.parts });
     const at = { x: 0, y: 0.6, heading: 90 };
     const beside = changeOf(

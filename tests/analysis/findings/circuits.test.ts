@@ -62,7 +62,10 @@ describe('quality factor', () => {
     // ωL/(15 Ω + skin effect of 0.179 Ω: × 1.6384 at 50 kHz, and about 15 % for proximity)
     const wanted = (2 * Math.PI * 50_000 * 75.25e-6) / (15 + 0.1789 * (1.6384 + 0.15));
     expect(relativeError(stated, wanted)).toBeLessThan(0.01);
-    expect(Number(/Of its ([\d.]+) Ω, [\d.]+ % are the lead-in/.exec(found!.advice)![1])).toBeCloseTo(15.3, 1);
+    expect(Number(/Of its ([\d.]+) Ω, [\d.]+ % are the lead-in/.exec(found!.advice)![1])).toBeCloseTo(
+      15.3,
+      1
+    );
   });
 
   it('of 5 or more is none', () => {
