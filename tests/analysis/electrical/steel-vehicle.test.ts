@@ -53,6 +53,11 @@ describe(`a vehicle over a mat (${generator})`, { timeout: PATIENCE }, () => {
     // of the answer itself, and of what the vehicle would do without the mat
     expect(Math.hypot(fine.re - re, fine.im - im) / strength).toBeLessThan(isHalf ? 0.06 : 0.045);
     expect(Math.hypot(fine.re - re, fine.im - im) / alone).toBeLessThan(isHalf ? 0.04 : 0.012);
+    // in the middle of an ordinary mat the error is known and small: the losses' own phase is part of the answer
+    if (row.name.startsWith('car centred')) {
+      expect(fine.re / re).toBeGreaterThan(0.975);
+      expect(fine.re / re).toBeLessThan(0.995);
+    }
     expect(Math.hypot(quick.re - re, quick.im - im) / strength).toBeLessThan(0.25);
   });
 });
