@@ -12,6 +12,8 @@ import type { Survey, SurveyedCircuit } from './survey';
 const DEEPEST = 2;
 /** To two centimetres: nobody places a mat more exactly. */
 const FINE_ENOUGH = 0.02;
+/** Steel is no nearer to a slot's bottom than this: the saw would meet it. */
+const JUST_BELOW = 0.01;
 
 interface Given {
   readonly survey: Survey;
@@ -73,7 +75,7 @@ function* clearDepth({ survey, surveyed, bare, bareResponses, vehicle }: Given):
     return study !== null && lost(without, quickEffect(study.solved, vehicle.body, placement)) > accepted;
   };
   // no shallower than the bottom of the deepest slot
-  let shallow = Math.max(...surveyed.loops.map(({ slot }) => slot.depth)) + FINE_ENOUGH;
+  let shallow = Math.max(...surveyed.loops.map(({ slot }) => slot.depth)) + JUST_BELOW;
   let deep = DEEPEST;
   if (costs(deep)) return null;
   yield;
