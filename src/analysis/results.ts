@@ -128,12 +128,23 @@ export interface PlausibleRange {
   readonly contributions: readonly { readonly input: ToleranceInput; readonly halfWidth: number }[];
 }
 
+/** Of one loop alone; without a conducting pavement's losses in its capacitance. */
+export interface LoopRanges {
+  readonly id: string;
+  readonly inductance_H: PlausibleRange;
+  readonly resistance_ohm: PlausibleRange;
+  readonly resistanceDc_ohm: PlausibleRange;
+  readonly selfResonance_Hz: PlausibleRange;
+}
+
 export interface CircuitRanges {
   readonly inductance_H: PlausibleRange;
   readonly resistance_ohm: PlausibleRange;
   readonly resistanceDc_ohm: PlausibleRange;
   readonly q: PlausibleRange;
   readonly frequency_Hz: PlausibleRange;
+  /** Of its loops alone, in the order of the strings. */
+  readonly loops: readonly LoopRanges[];
   /** Of the worst path's response, one a vehicle of `responses`. */
   readonly responses: readonly { readonly vehicle: string; readonly worst: PlausibleRange }[];
 }

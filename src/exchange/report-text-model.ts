@@ -68,6 +68,10 @@ export const rangeBlock = (circuits: readonly CircuitReadout[], say: Say): strin
         row('R dc', ranges.resistanceDc_ohm, 'resistance'),
         row('Q', ranges.q, 'plain'),
         row('f', ranges.frequency_Hz, 'frequency'),
+        ...ranges.loops.flatMap((loop) => [
+          row(`${loop.id} alone, L`, loop.inductance_H, 'inductance'),
+          row(`${loop.id} alone, R dc`, loop.resistanceDc_ohm, 'resistance')
+        ]),
         ...ranges.responses.map(({ vehicle, worst }) => row(`ΔL/L ${vehicle}`, worst, 'ratio'))
       ];
     })

@@ -25,6 +25,15 @@ const ranges: CircuitRanges = {
   resistanceDc_ohm: range(0.6, 0.7),
   q: range(20, 30),
   frequency_Hz: range(49_000, 51_000),
+  loops: [
+    {
+      id: 'L1',
+      inductance_H: range(71e-6, 75e-6),
+      resistance_ohm: range(0.3, 0.4),
+      resistanceDc_ohm: range(0.16, 0.18),
+      selfResonance_Hz: range(8e5, 1e6)
+    }
+  ],
   responses: [{ vehicle: 'car', worst: range(-0.034, -0.03) }]
 };
 const withCircuit = (patch: Partial<CircuitReadout>): string =>
@@ -57,7 +66,8 @@ describe('the text report', () => {
 
   it('says where every figure plausibly lies and what moves it', () => {
     const lines = linesAfter(withCircuit({ ranges }), 'Plausible ranges, nineteen times in twenty');
-    expect(lines).toHaveLength(7);
+    expect(lines).toHaveLength(9);
+    expect(lines.join('\n')).toMatch(/C1\s+L1 alone, L\s+71\.00 µH … 75\.00 µH\s+slot depth/);
     expect(lines.join('\n')).toMatch(/C1\s+L\s+92\.00 µH … 98\.00 µH\s+slot depth/);
     expect(lines.join('\n')).toMatch(/C1\s+R\s+1\.00 Ω … 1\.20 Ω\s+lead-in length/);
     expect(lines.join('\n')).toMatch(/C1\s+ΔL\/L car\s+−3\.40 % … −3\.00 %/);

@@ -12,6 +12,7 @@ import { clearanceOf, raised } from '../electrical/raised';
 import { changeOf } from '../electrical/vehicle-effect';
 import type { CircuitRanges, PlausibleRange, VehicleResponse } from '../results';
 import { finish, type Steps } from '../steps';
+import { rangesOfLoops } from './loop-ranges';
 import { rangeOf, type Bend, type Shifted } from './range';
 import { shiftsOf, toleranceOf, type ShiftedCircuit, type Shifts } from './shifts';
 
@@ -22,7 +23,7 @@ export interface RangeMeans extends AloneMeans {
 
 type Standing = Pick<VehicleResponse, 'vehicle' | 'worstAt' | 'worstHeading'>;
 
-type FigureRanges = Omit<CircuitRanges, 'responses'>;
+type FigureRanges = Omit<CircuitRanges, 'responses' | 'loops'>;
 
 const FIGURES: Readonly<Record<keyof FigureRanges, (alone: Alone) => number>> = {
   inductance_H: ({ solved }) => solved.inductance,
@@ -127,7 +128,11 @@ export function* rangesInSteps(
     ranges.push({ vehicle: standing.vehicle, worst: rangeOfResponse(shifts, standing, body, height) });
     yield;
   }
-  return { ...figures, responses: ranges };
+  const loops = rangesOfLoops(
+    shifts,
+    circuit.strings.flat().map(({ loop }) => loop)
+  );
+  return { ...figures, loops, responses: ranges };
 }
 
 /** The same at once. */
