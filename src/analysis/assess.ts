@@ -4,6 +4,7 @@
  */
 import { vehicleOf } from '#plan/catalogue/vehicles';
 import type { Site } from '#plan/schema';
+import { loopsIn } from '#plan/wiring';
 import { createBodyStore } from './electrical/bodies';
 import { findingsOf } from './findings/index';
 import { createFollowUps } from './follow-ups';
@@ -14,7 +15,7 @@ import { couplingsOf } from './readouts/couplings';
 import { createFluxCache, probeReadout } from './readouts/probes';
 import type { Assessment, CircuitReadout } from './results';
 import { readyVehicles } from './ready';
-import { createSurveyor, loopsOf } from './survey';
+import { createSurveyor } from './survey';
 import { quantitiesOf } from './takeoff/quantities';
 
 /**
@@ -52,7 +53,7 @@ export const createAssessor = (): Assessor => {
       ])
     );
     const circuits = [...survey.circuits.values()].map((each): CircuitReadout => {
-      const own = new Set(loopsOf(each.circuit));
+      const own = new Set(loopsIn(each.circuit));
       return {
         ...each.readout,
         // equal circuits share what is kept

@@ -6,6 +6,7 @@ import { mutualInductance } from '#physics/inductance/loop';
 import { complex, type Complex } from '#physics/numeric/complex';
 import { wireOf } from '#plan/catalogue/wires';
 import type { Circuit, Loop, Site } from '#plan/schema';
+import { loopsIn } from '#plan/wiring';
 import { circuitKey, type CircuitMeans, type ModelledLoop } from './electrical/circuit-input';
 import { ASSUMED_FREQUENCY, type SolvedCircuit } from './electrical/circuit-model';
 import { drawnOf, modelLoop, type LoopModel } from './electrical/loop-model';
@@ -40,9 +41,6 @@ export interface Surveyor {
 
 /** More numbers than a session can use up; two of them make one exact number. */
 const KEYS = 2 ** 26;
-
-export const loopsOf = (circuit: Circuit): readonly string[] =>
-  circuit.strings.flatMap((string) => string.map(({ loop }) => loop));
 
 export const createSurveyor = (): Surveyor => {
   const keys = new RecentCache<string, number>(5_000);
@@ -81,7 +79,7 @@ export const createSurveyor = (): Surveyor => {
     }
     const circuits = new Map<string, SurveyedCircuit>();
     for (const circuit of site.circuits) {
-      const loops = loopsOf(circuit).map((id) => modelled.get(id)?.loop);
+      const loops = loopsIn(circuit).map((id) => modelled.get(id)?.loop);
       const key = numberOf(circuitKey(circuit, site, modelled, (model) => steel.near(model, site)));
       const study = studies.get(key, () => studyCircuit(circuit, site, modelled, means));
       if (study) circuits.set(circuit.id, { ...study, circuit, loops: loops.map((loop) => loop!), key });

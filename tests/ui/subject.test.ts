@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { readSite } from '#plan/read';
 import type { Site } from '#plan/schema';
-import { circuitOf, common, commonCircuit, refsOf, subjectOf } from '#ui/details/subject';
+import { circuitWith } from '#plan/wiring';
+import { common, commonCircuit, refsOf, subjectOf } from '#ui/details/subject';
 
 function siteOf(fields: object): Site {
   const reading = readSite(JSON.stringify({ format: 'kerfline-site', version: 1, ...fields }));
@@ -75,8 +76,8 @@ describe('what the details are about', () => {
 
 describe('circuits of loops', () => {
   test('a loop knows its circuit, or that it has none', () => {
-    expect(circuitOf(site, 'L2')?.id).toBe('C1');
-    expect(circuitOf(site, 'L4')).toBeUndefined();
+    expect(circuitWith(site, 'L2')?.id).toBe('C1');
+    expect(circuitWith(site, 'L4')).toBeUndefined();
   });
 
   test('loops have a circuit in common only if it is the same one', () => {

@@ -1,12 +1,9 @@
 /** Tail and lead-in of a circuit as lines at one frequency. */
 import { dcResistancePerMetre } from '#physics/wire/round-wire';
 import { lineChain, twistedPair, type Chain, type LineConstants } from '#physics/circuit/line';
-import { cableOf, isBuiltIn, type LeadInCable } from '#plan/catalogue/cables';
+import { cableOf, isBuiltIn, USUAL_DIELECTRIC, type LeadInCable } from '#plan/catalogue/cables';
 import type { Wire } from '#plan/catalogue/wires';
 import type { Circuit, Site } from '#plan/schema';
-
-/** Relative permittivity of polyethylene, the usual insulation of a lead-in pair. */
-const POLYETHYLENE = 2.3;
 
 /** The tail is the loop's own wire, its two ends twisted together: insulation against insulation. */
 export const tailConstants = (wire: Wire, frequency: number, temperature: number): LineConstants =>
@@ -27,7 +24,7 @@ export const tailChain = (wire: Wire, length: number, frequency: number, tempera
  * where the file does not say.
  */
 export const cableConstants = (cable: LeadInCable, frequency: number, temperature: number): LineConstants => {
-  const { conductorDiameter: diameter, spacing, relativePermittivity = POLYETHYLENE } = cable;
+  const { conductorDiameter: diameter, spacing, relativePermittivity = USUAL_DIELECTRIC } = cable;
   const computed =
     diameter !== undefined && spacing !== undefined
       ? twistedPair(spacing, diameter, relativePermittivity, frequency, temperature)

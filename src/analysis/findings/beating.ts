@@ -1,5 +1,6 @@
 /** Two channels that run at the same time and disturb each other. */
-import { called, loopIds, type FindingRule } from './finding';
+import { loopsIn } from '#plan/wiring';
+import { called, type FindingRule } from './finding';
 
 /** Where the verdict turns to clear. */
 const CLEAR_RATIO = 0.25;
@@ -17,7 +18,7 @@ export const beating: FindingRule = ({ site, result, say }) =>
         severity: beat.verdict === 'watch' ? ('caution' as const) : ('problem' as const),
         code: 'beating',
         subject: `${beat.a} + ${beat.b}`,
-        selects: [...loopIds(a!), ...loopIds(b!)],
+        selects: [...loopsIn(a!), ...loopsIn(b!)],
         message:
           `${called(a!)} and ${called(b!)} run at the same time, ${say(beat.separation_Hz, 'frequency')} apart, ` +
           `coupled by k = ${beat.k.toPrecision(2)}: a ripple of ${say(beat.ripple, 'ratio')}, ` +

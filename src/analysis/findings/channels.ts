@@ -1,5 +1,6 @@
 /** Channels and frequencies: two circuits on one channel, a frequency outside the usual band, a circuit or loop left out. */
-import { called, loopIds, type FindingRule } from './finding';
+import { loopsIn } from '#plan/wiring';
+import { called, type FindingRule } from './finding';
 
 /** Operating band of units: 20–100 kHz usual (common practice). */
 const USUAL_BAND = [20_000, 100_000] as const;
@@ -20,7 +21,7 @@ export const sharedChannel: FindingRule = ({ site }) =>
         severity: 'problem' as const,
         code: 'channel-taken',
         subject: circuit.id,
-        selects: [...loopIds(circuit), ...loopIds(other)],
+        selects: [...loopsIn(circuit), ...loopsIn(other)],
         message: `${called(circuit)} and ${called(other)} are both on channel ${channel.number} of ${channel.unit}.`,
         advice: 'Give one of them another channel, or join their loops into one circuit.'
       }
@@ -36,7 +37,7 @@ export const frequencyBand: FindingRule = ({ circuits, say }) =>
         severity: 'caution' as const,
         code: 'frequency-band',
         subject: circuit.id,
-        selects: loopIds(circuit),
+        selects: loopsIn(circuit),
         message: `${called(circuit)} would run at ${say(f, 'frequency')}, outside the usual ${say(USUAL_BAND[0], 'frequency')} to ${say(USUAL_BAND[1], 'frequency')}.`,
         advice: 'Choose another frequency setting or another number of turns.'
       }
@@ -50,13 +51,13 @@ export const nearResonance: FindingRule = ({ circuits, say }) =>
       severity: 'caution' as const,
       code: 'resonance',
       subject: circuit.id,
-      selects: loopIds(circuit),
+      selects: loopsIn(circuit),
       message: `A loop of ${called(circuit)} resonates with its own capacitance at about ${say(readout.selfResonance_Hz, 'frequency')}, near its ${say(readout.frequency_Hz, 'frequency')}: the apparent inductance depends on the weather.`,
       advice: 'Use fewer turns or a lower frequency.'
     }));
 
 export const unconnected: FindingRule = ({ site }) => {
-  const wired = new Set(site.circuits.flatMap(loopIds));
+  const wired = new Set(site.circuits.flatMap(loopsIn));
   return [
     ...site.loops
       .filter(({ id }) => !wired.has(id))
@@ -74,7 +75,7 @@ export const unconnected: FindingRule = ({ site }) => {
         severity: 'note' as const,
         code: 'no-channel',
         subject: circuit.id,
-        selects: loopIds(circuit),
+        selects: loopsIn(circuit),
         message: `${called(circuit)} is on no channel: its figures hold for 50 kHz and nothing is compared with a threshold.`,
         advice: 'Choose a unit and a channel.'
       }))

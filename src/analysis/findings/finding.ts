@@ -32,6 +32,3 @@ export const createContext = (site: Site, result: Omit<Assessment, 'findings'>):
   }),
   say: (value, kind) => format(value, kind, site.displayUnits).text
 });
-
-export const loopIds = (circuit: Circuit): string[] =>
-  circuit.strings.flatMap((string) => string.map(({ loop }) => loop));

@@ -1,5 +1,6 @@
 /** Terminal inductance outside what the unit accepts. */
-import { called, loopIds, type FindingRule } from './finding';
+import { loopsIn } from '#plan/wiring';
+import { called, type FindingRule } from './finding';
 
 export const inductanceRange: FindingRule = ({ site, circuits, say }) =>
   circuits.flatMap(({ circuit, readout }) => {
@@ -13,7 +14,7 @@ export const inductanceRange: FindingRule = ({ site, circuits, say }) =>
         severity: 'problem' as const,
         code: 'inductance-range',
         subject: circuit.id,
-        selects: loopIds(circuit),
+        selects: loopsIn(circuit),
         message: `${called(circuit)} has ${say(value, 'inductance')} at the terminals; ${called(unit)} accepts ${say(least, 'inductance')} to ${say(most, 'inductance')}.`,
         advice:
           value < least

@@ -1,6 +1,7 @@
 /** Quality factor under 5: the limit of common acceptance clauses (NEMA TS 1/TS 2, from memory; a city's revision of WSDOT 8-20.3(14)D). */
 import type { CircuitReadout, LossCause, LossShare } from '../results';
-import { called, loopIds, type FindingContext, type FindingRule } from './finding';
+import { loopsIn } from '#plan/wiring';
+import { called, type FindingContext, type FindingRule } from './finding';
 
 const LEAST_Q = 5;
 
@@ -46,7 +47,7 @@ export const lowQuality: FindingRule = ({ circuits, say }) =>
       severity: 'problem' as const,
       code: 'low-q',
       subject: circuit.id,
-      selects: loopIds(circuit),
+      selects: loopsIn(circuit),
       message: `${called(circuit)} has Q = ${readout.q.toPrecision(3)} at ${say(readout.frequency_Hz, 'frequency')}; under ${LEAST_Q} the oscillator may fail.`,
       advice: `Of its ${say(readout.resistance_ohm, 'resistance')}, ${largest(readout, say)}. ${REMEDIES[causes(readout)[0]!.cause]}`
     }));

@@ -1,6 +1,7 @@
 /** Traffic of the lane beside that makes this circuit call. */
 import { vehicleOf } from '#plan/catalogue/vehicles';
-import { called, loopIds, type FindingRule } from './finding';
+import { loopsIn } from '#plan/wiring';
+import { called, type FindingRule } from './finding';
 
 /** From this share of the threshold on the pick-up is mentioned. */
 const CAUTION_FROM = 0.5;
@@ -19,7 +20,7 @@ export const nextLane: FindingRule = ({ site, circuits, say }) =>
           severity: calls ? ('problem' as const) : ('caution' as const),
           code: 'next-lane',
           subject: circuit.id,
-          selects: loopIds(circuit),
+          selects: loopsIn(circuit),
           message:
             `A ${name} in the middle of ${laneName} changes ${called(circuit)} by ${say(deltaLOverL, 'ratio')}, ` +
             `${(-deltaLOverL / threshold).toPrecision(2)} times its threshold of ${say(threshold, 'ratio')}.`,

@@ -4,7 +4,8 @@ import { vehicleOf } from '#plan/catalogue/vehicles';
 import type { DisplayUnits, Steel } from '#plan/schema';
 import { slotSection } from '../section/slot-section';
 import type { SteelCost } from '../results';
-import { called, loopIds, type FindingContext, type FindingRule } from './finding';
+import { loopsIn } from '#plan/wiring';
+import { called, type FindingContext, type FindingRule } from './finding';
 
 /** To the next centimetre or half inch, metres: no mat is laid more exactly. */
 export function roundedUp(depth: number, units: DisplayUnits): number {
@@ -41,7 +42,7 @@ export const steelNear: FindingRule = ({ site, circuits, say }) =>
         severity: 'caution' as const,
         code: 'steel-near',
         subject: circuit.id,
-        selects: loopIds(circuit),
+        selects: loopsIn(circuit),
         message: `Steel in the pavement takes ${say(cost.inductanceShare, 'ratio')} of the inductance of ${called(circuit)}${response}.`,
         advice: depthAdvice(cost, { say, units: site.displayUnits })
       }

@@ -1,6 +1,7 @@
 /** A vehicle asked for that makes no call, or not on every path across the lane. */
 import { vehicleOf } from '#plan/catalogue/vehicles';
-import { called, loopIds, type FindingRule } from './finding';
+import { loopsIn } from '#plan/wiring';
+import { called, type FindingRule } from './finding';
 
 export const undetected: FindingRule = ({ site, circuits, say }) =>
   circuits.flatMap(({ circuit, readout }) => {
@@ -15,7 +16,7 @@ export const undetected: FindingRule = ({ site, circuits, say }) =>
           severity: never ? ('problem' as const) : ('caution' as const),
           code: never ? 'undetected' : 'detected-in-part',
           subject: circuit.id,
-          selects: loopIds(circuit),
+          selects: loopsIn(circuit),
           message: never
             ? `${called(circuit)} does not detect a ${name}: ${say(best, 'ratio')} at best, the threshold is ${say(threshold, 'ratio')}.`
             : `${called(circuit)} misses a ${name} on part of the lane: from ${say(worst, 'ratio')} on the worst path to ${say(best, 'ratio')} on the best, the threshold is ${say(threshold, 'ratio')}.`,

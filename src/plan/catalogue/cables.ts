@@ -2,6 +2,9 @@ import type { Cable, Site } from '../schema';
 import data from './cables.json';
 import { cableEntries } from './entries';
 
+/** Relative permittivity of polyethylene, the usual insulation of a pair, where a cable does not state it. */
+export const USUAL_DIELECTRIC = 2.3;
+
 /** A lead-in cable, go and return together; see `entries.ts` for what the built-in figures mean. */
 export type LeadInCable = Cable & { readonly source?: string };
 

@@ -1,6 +1,7 @@
 /** What the details panel is about, from what is selected. */
 import type { Ref } from '#editor/types';
 import type { Circuit, Lane, Loop, Mark, Probe, Site, Steel } from '#plan/schema';
+import { circuitWith, loopsIn } from '#plan/wiring';
 
 export type Subject =
   | { readonly kind: 'site' }
@@ -35,15 +36,9 @@ function subjectOfOne(site: Site, { kind, id }: Ref): Subject | null {
   return probe ? { kind: 'vehicle', index, probe } : null;
 }
 
-export const loopsOf = (circuit: Circuit): readonly string[] =>
-  circuit.strings.flatMap((string) => string.map(({ loop }) => loop));
-
-export const circuitOf = (site: Site, loop: string): Circuit | undefined =>
-  site.circuits.find((circuit) => loopsOf(circuit).includes(loop));
-
 /** The one circuit of all these loops, or null if there is none or more than one. */
 export function commonCircuit(site: Site, loops: readonly Loop[]): Circuit | null {
-  const circuits = new Set(loops.map(({ id }) => circuitOf(site, id)));
+  const circuits = new Set(loops.map(({ id }) => circuitWith(site, id)));
   const [circuit] = circuits;
   return circuits.size === 1 && circuit ? circuit : null;
 }
@@ -52,7 +47,7 @@ export function commonCircuit(site: Site, loops: readonly Loop[]): Circuit | nul
 export function refsOf(site: Site, ids: readonly string[]): readonly Ref[] {
   const refs = ids.flatMap((id): Ref[] => {
     const circuit = site.circuits.find((each) => each.id === id);
-    if (circuit) return loopsOf(circuit).map((loop) => ({ kind: 'loop', id: loop }));
+    if (circuit) return loopsIn(circuit).map((loop) => ({ kind: 'loop', id: loop }));
     if (site.loops.some((loop) => loop.id === id)) return [{ kind: 'loop', id }];
     if (site.lanes.some((lane) => lane.id === id)) return [{ kind: 'lane', id }];
     if (site.steel.some((steel) => steel.id === id)) return [{ kind: 'steel', id }];

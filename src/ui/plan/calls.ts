@@ -2,7 +2,7 @@
 import type { Assessment, ProbeReadout } from '#analysis/results';
 import type { Ref } from '#editor/types';
 import type { Site } from '#plan/schema';
-import { loopsOf } from '../details/subject';
+import { loopsIn } from '#plan/wiring';
 
 export interface CircuitCall {
   readonly circuit: string;
@@ -56,7 +56,7 @@ export function loopCalls(
   for (const index of site.probes.keys()) {
     for (const { circuit: id, share } of callsOf(site, assessment, index)) {
       const circuit = site.circuits.find((each) => each.id === id);
-      for (const loop of circuit && share !== null ? loopsOf(circuit) : []) {
+      for (const loop of circuit && share !== null ? loopsIn(circuit) : []) {
         shares.set(loop, { ratio: Math.max(shares.get(loop)?.ratio ?? 0, share ?? 0) });
       }
     }

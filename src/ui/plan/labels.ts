@@ -2,7 +2,8 @@
 import type { Assessment, Severity } from '#analysis/results';
 import type { Site } from '#plan/schema';
 import { format } from '#units/format';
-import { circuitOf, loopsOf, refsOf } from '../details/subject';
+import { circuitWith, loopsIn } from '#plan/wiring';
+import { refsOf } from '../details/subject';
 import { shownResponse } from '../readout/share';
 import type { LiveFigure } from '../settings';
 import { callsOf } from './calls';
@@ -14,7 +15,7 @@ function responses(site: Site, assessment: Assessment, probe: number | null): Re
     const { value, digits } = shownResponse(call.response);
     const text = `ΔL/L ${format(value, 'ratio', site.displayUnits, { digits }).text}`;
     const circuit = site.circuits.find(({ id }) => id === call.circuit);
-    return circuit ? loopsOf(circuit).map((loop) => [loop, text] as const) : [];
+    return circuit ? loopsIn(circuit).map((loop) => [loop, text] as const) : [];
   });
   return new Map(entries);
 }
@@ -34,7 +35,7 @@ export function figuresOf(
       if (figure === 'inductance') return [id, `L ${format(inductance_H, 'inductance', system).text}`];
       if (figure === 'frequency') return [id, `f ${format(frequency_Hz, 'frequency', system).text}`];
       // A loop's own Q flatters it: what counts is the circuit's.
-      const q = assessment.circuits.find((circuit) => circuit.id === circuitOf(site, id)?.id)?.q;
+      const q = assessment.circuits.find((circuit) => circuit.id === circuitWith(site, id)?.id)?.q;
       return [id, `Q ${format(q, 'plain', system).text}`];
     })
   );
