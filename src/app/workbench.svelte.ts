@@ -1,6 +1,6 @@
 /** Everything that the page works on, in one place: each thing that changes is one `$state.raw`, replaced as a whole. */
 import { MediaQuery } from 'svelte/reactivity';
-import type { TurnsWish } from '#analysis/advice/advice';
+import type { Asked, QuestionKind } from '#analysis/questions';
 import type { Assessment } from '#analysis/results';
 import { createEditor } from '#editor/create-editor';
 import type { Editor, EditorState } from '#editor/types';
@@ -21,7 +21,7 @@ import {
 } from '#storage/files';
 import { keptStates, type SetAside, type StateStore } from '#storage/states';
 import type { StoredValue } from '#storage/stored-value';
-import type { Bench, Calculation, KeptSite, RefusedFile, Salvage, Saving } from '#ui/bench';
+import type { Bench, Calculation, KeptSite, PointedPair, RefusedFile, Salvage, Saving } from '#ui/bench';
 import { frameWork } from '#ui/plan/framing';
 import type { Settings } from '#ui/settings';
 import { createAssessmentClient, type AssessmentClient } from '#workers/client';
@@ -64,6 +64,7 @@ export class Workbench implements Bench {
   #saving = $state.raw<Saving>({ kind: 'saved' });
   #settings: Settings;
   #handle = $state.raw<FileHandle | null>(null);
+  #pointed = $state.raw<PointedPair | null>(null);
   #refusedFile = $state.raw<RefusedFile | null>(null);
   #salvage: readonly Salvage[];
   #recoveredFrom: number | null;
@@ -184,8 +185,18 @@ export class Workbench implements Bench {
     this.#client.retry();
   }
 
-  advise(circuit: string, wish: TurnsWish) {
-    return this.#client.advise({ site: this.shown, circuit, wish });
+  ask<K extends QuestionKind>(kind: K, asked: Asked<K>, onShare?: (share: number) => void) {
+    return this.#client.ask({ kind, site: this.shown, asked }, onShare);
+  }
+  dropQuestion(kind: QuestionKind) {
+    this.#client.drop(kind);
+  }
+
+  get pointed() {
+    return this.#pointed;
+  }
+  point(pair: PointedPair | null) {
+    this.#pointed = pair;
   }
 
   /** What was open before keeps its last state in the store. */
@@ -260,6 +271,7 @@ export class Workbench implements Bench {
     this.#recoveredFrom = null;
     // Another site's figures are not stale, they are wrong, also those that are still on their way.
     this.#answer = null;
+    this.#pointed = null;
     this.#firstRevision = this.#revision + 1;
     this.editor.open(site);
     frameWork(this.editor);

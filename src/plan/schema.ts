@@ -154,6 +154,8 @@ const channel = z.looseObject({
   frequencySetting: whole(1, COUNTS.settings).default(1),
   /** A number here overrides the setting. */
   frequency_Hz: within(BOUNDS.frequency).nullable().default(null),
+  /** A frequency plan leaves the channel's setting alone. */
+  pinned: z.boolean().optional(),
   tripThreshold: within(BOUNDS.ratio),
   releaseRatio: within({ min: 0.01, max: 1 }).default(0.6),
   output: output.default({ mode: 'presence', delay_s: 0, extension_s: 0, longestPresence_s: null })
@@ -188,6 +190,20 @@ export const circuit = z.looseObject({
   detect: z.array(id).max(COUNTS.vehicles).default(['car'])
 });
 
+/** How a setting's capacitance was found on the site: a circuit of known inductance, and the frequency that was read. */
+const calibration = z.looseObject({
+  /** Counted from 1. */
+  setting: whole(1, COUNTS.settings),
+  /** Name of the circuit as it was then: a record, not a reference. */
+  circuit: name,
+  frequency_Hz: within(BOUNDS.frequency),
+  /** At the terminals, as the model had it. */
+  inductance_H: within(BOUNDS.inductance),
+  /** What came out, and what the setting had been before. */
+  capacitance_F: within(BOUNDS.settingCapacitance),
+  before_F: within(BOUNDS.settingCapacitance)
+});
+
 export const unit = z.looseObject({
   id,
   name: name.default(''),
@@ -195,7 +211,21 @@ export const unit = z.looseObject({
   scansInTurn: z.boolean(),
   measuringTime_s: within(BOUNDS.measuringTime),
   settings_F: z.array(within(BOUNDS.settingCapacitance)).min(1).max(COUNTS.settings),
+  /** Where it is given, the settings are shown and typed as frequencies on this inductance; the capacitances still count. */
+  statedInductance_H: within(BOUNDS.inductance).optional(),
+  /** At most one a setting. */
+  calibrations: z.array(calibration).max(COUNTS.settings).optional(),
   inductanceRange_H: z.tuple([within(BOUNDS.inductance), within(BOUNDS.inductance)])
+});
+
+/** Lead-ins that lie side by side. */
+export const conduit = z.looseObject({
+  id,
+  name: name.default(''),
+  circuits: z.array(id).max(COUNTS.circuits).default([]),
+  length: within(BOUNDS.leadIn),
+  /** Between every two of them, as an amount; the default stands in `catalogue/conduits.ts`. */
+  mutualPerMetre_H: within(BOUNDS.mutualPerMetre).optional()
 });
 
 const plate = z.looseObject({
@@ -304,6 +334,7 @@ export const site = z.looseObject({
   cables: z.array(cable).max(COUNTS.cables).default([]),
   circuits: z.array(circuit).max(COUNTS.circuits).default([]),
   units: z.array(unit).max(COUNTS.units).default([]),
+  conduits: z.array(conduit).max(COUNTS.conduits).default([]),
   vehicles: z.array(vehicle).max(COUNTS.vehicles).default([]),
   probes: z.array(probe).max(COUNTS.probes).default([]),
   steel: z.array(steel).max(COUNTS.steel).default([]),
@@ -341,6 +372,8 @@ export type Tolerances = NonNullable<Site['tolerances']>;
 export type Circuit = Site['circuits'][number];
 export type Channel = NonNullable<Circuit['channel']>;
 export type Unit = Site['units'][number];
+export type Calibration = NonNullable<Unit['calibrations']>[number];
+export type Conduit = Site['conduits'][number];
 export type Vehicle = Site['vehicles'][number];
 export type VehiclePart = Vehicle['parts'][number];
 export type Probe = Site['probes'][number];

@@ -1,7 +1,7 @@
 /** What the page works on. The composition root makes it; every member that can change is reactive. */
 import { createContext } from 'svelte';
-import type { TurnsAdvice, TurnsWish } from '#analysis/advice/advice';
-import type { Assessment } from '#analysis/results';
+import type { AnswerTo, Asked, QuestionKind } from '#analysis/questions';
+import type { Assessment, BeatVerdict } from '#analysis/results';
 import type { Editor, EditorState } from '#editor/types';
 import type { Site } from '#plan/schema';
 import type { Settings } from './settings';
@@ -11,10 +11,17 @@ export type Calculation =
   | { readonly kind: 'working' }
   | { readonly kind: 'failed'; readonly reason: string };
 
-export type AdviceOutcome =
-  | { readonly kind: 'answer'; readonly advice: TurnsAdvice | null }
+export type Outcome<K extends QuestionKind> =
+  | { readonly kind: 'answer'; readonly answer: AnswerTo<K> }
   | { readonly kind: 'superseded' }
   | { readonly kind: 'failed'; readonly reason: string };
+
+/** Two circuits that a person looks at together, shown on the plan. */
+export interface PointedPair {
+  readonly a: string;
+  readonly b: string;
+  readonly verdict: BeatVerdict;
+}
 
 export type Saving =
   | { readonly kind: 'saved' }
@@ -74,8 +81,17 @@ export interface Bench {
 
   change(settings: Partial<Settings>): void;
   retryCalculation(): void;
-  /** Which turns and which wire suit a circuit of the site shown; only the newest question is answered. */
-  advise(circuit: string, wish: TurnsWish): Promise<AdviceOutcome>;
+  /** About the site shown; of each kind only the newest question is answered. `onShare` hears how much is done, 0 to 1. */
+  ask<K extends QuestionKind>(
+    kind: K,
+    asked: Asked<K>,
+    onShare?: (share: number) => void
+  ): Promise<Outcome<K>>;
+  /** Ends the open question of a kind, as superseded. */
+  dropQuestion(kind: QuestionKind): void;
+  /** The pair that the plan highlights. */
+  readonly pointed: PointedPair | null;
+  point(pair: PointedPair | null): void;
   /** Opens a site that comes from no file. */
   openNew(site: Site): void;
   openFile(): Promise<void>;

@@ -1,7 +1,7 @@
 /** What a person likes, apart from any site. */
 
 const THEMES = ['system', 'light', 'dark'] as const;
-export const VIEWS = ['circuits', 'neighbours', 'quantities'] as const;
+export const VIEWS = ['circuits', 'frequencies', 'units', 'neighbours', 'quantities'] as const;
 /** The one figure that every loop's label on the plan carries. */
 export const LIVE_FIGURES = ['inductance', 'quality', 'frequency', 'response', 'none'] as const;
 

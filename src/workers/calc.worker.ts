@@ -1,9 +1,9 @@
 /** The worker's entry: one assessor, kept, so that an edit recomputes only what it touches. */
 import { expose } from 'comlink';
-import { adviseTurnsInSteps } from '#analysis/advice/advise-turns';
 import { createAssessor } from '#analysis/assess';
+import { answerInSteps, type QuestionKind } from '#analysis/questions';
 import type { Site } from '#plan/schema';
-import type { AdviceAnswer, Answer, Question } from './transport';
+import type { Answer, Question, Reply } from './transport';
 
 const assessor = createAssessor();
 
@@ -20,7 +20,8 @@ const goOn = (site: Site): void => {
 /** Lets messages that wait be heard. */
 const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
-let newestQuestion = 0;
+/** Of each kind: an older one that is still open gives up at its next pause. */
+const newest = new Map<QuestionKind, number>();
 
 const api = {
   /** Answers at once with what is ready; `prepare` first gets more of it ready. */
@@ -29,16 +30,30 @@ const api = {
     return { revision, assessment: assessor.assess(site, 'prepared') };
   },
 
-  /** One wire a step: an edit that is made meanwhile waits for a step at most. */
-  async advise({ site, circuit, wish }: Question, revision: number): Promise<AdviceAnswer> {
-    newestQuestion = revision;
-    const steps = adviseTurnsInSteps(site, circuit, wish);
+  /** A turn at a time: an edit that is made meanwhile waits for one turn at most. */
+  async ask<K extends QuestionKind>(
+    { kind, site, asked }: Question<K>,
+    revision: number,
+    onShare: (share: number) => void
+  ): Promise<Reply<K> | null> {
+    newest.set(kind, revision);
+    const steps = answerInSteps(kind, site, asked);
     for (;;) {
-      const step = steps.next();
-      if (step.done) return { revision, advice: step.value };
+      const start = performance.now();
+      let share: number | null = null;
+      while (performance.now() - start < TURN) {
+        const step = steps.next();
+        if (step.done) return { revision, answer: step.value };
+        if (typeof step.value === 'number') share = step.value;
+      }
+      if (share !== null) onShare(share);
       await pause();
-      if (newestQuestion !== revision) return { revision, advice: null };
+      if (newest.get(kind) !== revision) return null;
     }
+  },
+
+  drop(kind: QuestionKind): void {
+    newest.delete(kind);
   }
 };
 

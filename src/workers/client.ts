@@ -7,10 +7,10 @@
  * that is followed by more, after a pause. A
  * failure restarts the transport once and repeats the newest request; a second failure in a row is reported.
  *
- * Questions for advice have revisions of their own and go beside the assessments: only the newest is answered.
+ * Questions have revisions of their own and go beside the assessments: of each kind only the newest is answered.
  */
+import type { AnswerTo, QuestionKind } from '#analysis/questions';
 import type { Site } from '#plan/schema';
-import type { TurnsAdvice } from '#analysis/advice/advice';
 import type { Answer, Connect, Question, Transport } from './transport';
 
 export type CalculationState =
@@ -18,9 +18,9 @@ export type CalculationState =
   | { readonly kind: 'working' }
   | { readonly kind: 'failed'; readonly reason: string };
 
-export type AdviceOutcome =
-  | { readonly kind: 'answer'; readonly advice: TurnsAdvice | null }
-  /** A newer question was asked meanwhile. */
+export type Outcome<K extends QuestionKind> =
+  | { readonly kind: 'answer'; readonly answer: AnswerTo<K> }
+  /** A newer question of the kind was asked meanwhile, or this one was dropped. */
   | { readonly kind: 'superseded' }
   | { readonly kind: 'failed'; readonly reason: string };
 
@@ -42,8 +42,10 @@ export interface AssessmentClient {
   request(site: Site, revision: number): void;
   /** Asks again for the newest request after a failure. */
   retry(): void;
-  /** Never rejects; settles also when the transport dies. */
-  advise(question: Question): Promise<AdviceOutcome>;
+  /** Never rejects; settles also when the transport dies. `onShare` hears how much is done, 0 to 1. */
+  ask<K extends QuestionKind>(question: Question<K>, onShare?: (share: number) => void): Promise<Outcome<K>>;
+  /** Ends the open question of a kind, as superseded. */
+  drop(kind: QuestionKind): void;
   close(): void;
 }
 
@@ -67,13 +69,13 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
   let stopFollowing = () => {};
   let hasRestarted = false;
   let isClosed = false;
-  let question = 0;
-  /** Settles the question that is open, if there is one. */
-  let endQuestion: (outcome: AdviceOutcome) => void = () => {};
+  let questions = 0;
+  /** Settles the question of a kind that is open. */
+  const open = new Map<QuestionKind, (outcome: Exclude<Outcome<never>, { kind: 'answer' }>) => void>();
 
   function giveUpTransport() {
     stopWaiting();
-    endQuestion({ kind: 'failed', reason: 'the calculation was restarted' });
+    for (const end of [...open.values()]) end({ kind: 'failed', reason: 'the calculation was restarted' });
     inFlight = null;
     transport?.close();
     transport = null;
@@ -157,32 +159,50 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
       waiting = newest;
       sendWaiting();
     },
-    advise(asked) {
-      const revision = ++question;
-      endQuestion({ kind: 'superseded' });
-      return new Promise((settleOnce) => {
-        const stopPatience = options.timer.after(options.patience, () => {
+    ask: <K extends QuestionKind>(question: Question<K>, onShare: (share: number) => void = () => {}) => {
+      const { kind } = question;
+      const revision = ++questions;
+      open.get(kind)?.({ kind: 'superseded' });
+      return new Promise<Outcome<K>>((settleOnce) => {
+        const loseHeart = () => {
           end({ kind: 'failed', reason: `no answer within ${options.patience} s` });
-        });
-        const end = (outcome: AdviceOutcome) => {
+        };
+        let stopPatience = options.timer.after(options.patience, loseHeart);
+        const isOpen = () => open.get(kind) === end;
+        const end = (outcome: Outcome<K>) => {
           stopPatience();
+          if (isOpen()) open.delete(kind);
           settleOnce(outcome);
         };
-        endQuestion = end;
+        open.set(kind, end);
         try {
           transport ??= connect();
-          transport.advise(asked, revision).then(
-            ({ revision: answered, advice }) => {
-              if (answered === revision && question === revision) end({ kind: 'answer', advice });
-            },
-            (problem: unknown) => {
-              end({ kind: 'failed', reason: reasonOf(problem) });
-            }
-          );
+          transport
+            .ask(question, revision, (share) => {
+              if (!isOpen()) return;
+              // whoever reports progress is alive
+              stopPatience();
+              stopPatience = options.timer.after(options.patience, loseHeart);
+              onShare(share);
+            })
+            .then(
+              (reply) => {
+                if (reply?.revision === revision && isOpen()) end({ kind: 'answer', answer: reply.answer });
+              },
+              (problem: unknown) => {
+                end({ kind: 'failed', reason: reasonOf(problem) });
+              }
+            );
         } catch (problem) {
           end({ kind: 'failed', reason: reasonOf(problem) });
         }
       });
+    },
+    drop(kind) {
+      const end = open.get(kind);
+      if (!end) return;
+      end({ kind: 'superseded' });
+      transport?.drop(kind);
     },
     close() {
       isClosed = true;

@@ -1,7 +1,8 @@
 /** The real transport: a module worker that holds one assessor. */
-import { wrap } from 'comlink';
+import { proxy, wrap } from 'comlink';
+import type { QuestionKind } from '#analysis/questions';
 import type { CalculationApi } from './calc.worker';
-import type { Connect } from './transport';
+import type { Connect, Question, Reply } from './transport';
 
 export const connectWorker: Connect = (onCrash) => {
   const worker = new Worker(new URL('./calc.worker.ts', import.meta.url), { type: 'module', name: 'assess' });
@@ -15,7 +16,10 @@ export const connectWorker: Connect = (onCrash) => {
   const api = wrap<CalculationApi>(worker);
   return {
     assess: (site, revision, prepare) => api.assess(site, revision, prepare),
-    advise: (question, revision) => api.advise(question, revision),
+    ask: <K extends QuestionKind>(question: Question<K>, revision: number, onShare: (share: number) => void) =>
+      // the wrapped method has lost its type parameter
+      api.ask(question as Question, revision, proxy(onShare)) as Promise<Reply<K> | null>,
+    drop: (kind) => void api.drop(kind),
     close() {
       worker.terminate();
     }

@@ -1,5 +1,5 @@
 /** What the client asks of whatever calculates: a worker in the page, anything at all in a test. */
-import type { TurnsAdvice, TurnsWish } from '#analysis/advice/advice';
+import type { AnswerTo, Asked, QuestionKind } from '#analysis/questions';
 import type { Assessment } from '#analysis/results';
 import type { Site } from '#plan/schema';
 
@@ -8,17 +8,16 @@ export interface Answer {
   readonly assessment: Assessment;
 }
 
-/** Which turns and which wire suit a circuit. */
-export interface Question {
+/** Beside the assessments: see `#analysis/questions`. */
+export interface Question<K extends QuestionKind = QuestionKind> {
+  readonly kind: K;
   readonly site: Site;
-  readonly circuit: string;
-  readonly wish: TurnsWish;
+  readonly asked: Asked<K>;
 }
 
-export interface AdviceAnswer {
+export interface Reply<K extends QuestionKind = QuestionKind> {
   readonly revision: number;
-  /** Null for a circuit that cannot be advised on. */
-  readonly advice: TurnsAdvice | null;
+  readonly answer: AnswerTo<K>;
 }
 
 export interface Transport {
@@ -27,8 +26,17 @@ export interface Transport {
    * pending.
    */
   assess(site: Site, revision: number, prepare: boolean): Promise<Answer>;
-  /** In steps, between which assessments get their turn; a newer question ends it. Rejects when it threw. */
-  advise(question: Question, revision: number): Promise<AdviceAnswer>;
+  /**
+   * In steps, between which assessments get their turn. A newer question of the same kind, or its end by `drop`, leaves
+   * it without a reply (null). `onShare` hears how much is done, 0 to 1. Rejects when it threw.
+   */
+  ask<K extends QuestionKind>(
+    question: Question<K>,
+    revision: number,
+    onShare: (share: number) => void
+  ): Promise<Reply<K> | null>;
+  /** Ends the open question of a kind. */
+  drop(kind: QuestionKind): void;
   close(): void;
 }
 

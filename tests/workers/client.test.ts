@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { beforeEach, describe, expect, test } from 'vitest';
 import type { Assessment } from '#analysis/results';
 import { site as siteSchema } from '#plan/schema';
+import type { QuestionKind } from '#analysis/questions';
 import { createAssessmentClient, type AssessmentClient, type CalculationState } from '#workers/client';
-import type { AdviceAnswer, Answer, Question } from '#workers/transport';
+import type { Answer, Question, Reply } from '#workers/transport';
 
 interface Call {
   readonly transport: number;
@@ -33,13 +34,16 @@ const settle = () => new Promise((resolve) => setImmediate(resolve));
 interface Asked {
   readonly revision: number;
   answer(revision?: number): void;
+  /** Without a reply: the calculation gave up for something newer. */
+  giveUp(): void;
+  say(share: number): void;
   refuse(reason: string): void;
 }
 
-const QUESTION: Question = {
+const QUESTION: Question<'advise-turns'> = {
+  kind: 'advise-turns',
   site,
-  circuit: 'C1',
-  wish: { least_H: 8e-5, most_H: 3e-4, leastQ: 5 }
+  asked: { circuit: 'C1', wish: { least_H: 8e-5, most_H: 3e-4, leastQ: 5 } }
 };
 
 class Bench {
@@ -48,6 +52,7 @@ class Bench {
   readonly answers: number[] = [];
   readonly states: CalculationState[] = [];
   readonly closed: number[] = [];
+  readonly dropped: QuestionKind[] = [];
   readonly crashes: ((reason: string) => void)[] = [];
   readonly timers = new Set<() => void>();
   refuseToConnect = false;
@@ -73,18 +78,27 @@ class Bench {
                 }
               });
             }),
-          advise: (_question, revision) =>
-            new Promise<AdviceAnswer>((resolve, reject) => {
+          ask: <K extends QuestionKind>(
+            _question: Question<K>,
+            revision: number,
+            say: (share: number) => void
+          ) =>
+            new Promise<Reply<K> | null>((resolve, reject) => {
               this.questions.push({
                 revision,
+                say,
                 answer: (claimed = revision) => {
-                  resolve({ revision: claimed, advice: null });
+                  resolve({ revision: claimed, answer: null as Reply<K>['answer'] });
+                },
+                giveUp: () => {
+                  resolve(null);
                 },
                 refuse: (reason) => {
                   reject(new Error(reason));
                 }
               });
             }),
+          drop: (kind) => this.dropped.push(kind),
           close: () => this.closed.push(transport)
         };
       },
@@ -324,12 +338,12 @@ test('in any order of requests, answers, repeats, failures and silences, revisio
   );
 });
 
-describe('questions for advice', () => {
+describe('questions', () => {
   test('are answered beside an assessment that is in flight', async () => {
     bench.client.request(site, 1);
-    const outcome = bench.client.advise(QUESTION);
+    const outcome = bench.client.ask(QUESTION);
     bench.questions[0]!.answer();
-    expect(await outcome).toEqual({ kind: 'answer', advice: null });
+    expect(await outcome).toEqual({ kind: 'answer', answer: null });
     bench.call(0).answer();
     await settle();
     expect(bench.answers).toEqual([1]);
@@ -337,8 +351,8 @@ describe('questions for advice', () => {
   });
 
   test('give way to newer ones, and a late answer to an older one is nobody’s', async () => {
-    const first = bench.client.advise(QUESTION);
-    const second = bench.client.advise(QUESTION);
+    const first = bench.client.ask(QUESTION);
+    const second = bench.client.ask(QUESTION);
     expect(await first).toEqual({ kind: 'superseded' });
     bench.questions[0]!.answer();
     bench.questions[1]!.answer(bench.questions[0]!.revision);
@@ -354,7 +368,7 @@ describe('questions for advice', () => {
   });
 
   test('end with the reason when the calculation throws, and leave assessments alone', async () => {
-    const outcome = bench.client.advise(QUESTION);
+    const outcome = bench.client.ask(QUESTION);
     bench.questions[0]!.refuse('no such wire');
     expect(await outcome).toEqual({ kind: 'failed', reason: 'no such wire' });
     bench.client.request(site, 1);
@@ -364,7 +378,7 @@ describe('questions for advice', () => {
   });
 
   test('end when the transport dies under them', async () => {
-    const outcome = bench.client.advise(QUESTION);
+    const outcome = bench.client.ask(QUESTION);
     bench.crashes[0]!('out of memory');
     expect((await outcome).kind).toBe('failed');
     expect(bench.closed).toEqual([0]);
@@ -372,6 +386,32 @@ describe('questions for advice', () => {
 
   test('end when there is no transport at all', async () => {
     bench.refuseToConnect = true;
-    expect(await bench.client.advise(QUESTION)).toEqual({ kind: 'failed', reason: 'no workers here' });
+    expect(await bench.client.ask(QUESTION)).toEqual({ kind: 'failed', reason: 'no workers here' });
+  });
+
+  test('are waited for as long as they say that they go on', async () => {
+    const shares: number[] = [];
+    const outcome = bench.client.ask(QUESTION, (share) => shares.push(share));
+    const [asked] = bench.questions;
+    const before = [...bench.timers];
+    asked!.say(0.25);
+    expect([...bench.timers].some((timer) => before.includes(timer))).toBe(false);
+    asked!.say(0.5);
+    asked!.answer();
+    expect((await outcome).kind).toBe('answer');
+    asked!.say(0.75);
+    expect(shares).toEqual([0.25, 0.5]);
+    expect(bench.timers.size).toBe(0);
+  });
+
+  test('can be dropped, once, and only while they are open', async () => {
+    const outcome = bench.client.ask(QUESTION);
+    bench.client.drop('advise-turns');
+    expect(await outcome).toEqual({ kind: 'superseded' });
+    bench.questions[0]!.giveUp();
+    await settle();
+    bench.client.drop('advise-turns');
+    expect(bench.dropped).toEqual(['advise-turns']);
+    expect(bench.timers.size).toBe(0);
   });
 });

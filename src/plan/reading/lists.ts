@@ -14,6 +14,7 @@ const ELEMENTS = {
   cables: site.shape.cables.unwrap().element,
   circuits: site.shape.circuits.unwrap().element,
   units: site.shape.units.unwrap().element,
+  conduits: site.shape.conduits.unwrap().element,
   vehicles: site.shape.vehicles.unwrap().element,
   probes: site.shape.probes.unwrap().element,
   steel: site.shape.steel.unwrap().element,

@@ -44,6 +44,10 @@ export function danglingReferences(document: object, lists: Lists): readonly Pro
     need(vehicles, value.vehicle, ['probes', index, 'vehicle'], vehicle);
   for (const { index, value } of lists.readings)
     need(circuits, value.circuit, ['readings', index, 'circuit'], 'the id of a circuit in the file');
+  for (const { index, value } of lists.conduits)
+    value.circuits.forEach((id, at) =>
+      need(circuits, id, ['conduits', index, 'circuits', at], 'the id of a circuit in the file')
+    );
   for (const { index, value } of lists.circuits) {
     const path = ['circuits', index] as const;
     const cable = 'the id of a cable in the file or the catalogue';

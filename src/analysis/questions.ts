@@ -1,0 +1,30 @@
+/**
+ * What can be asked beside the assessment of a drawing: each kind of question with its answer, and who answers it. Work
+ * that takes longer than a gesture may is a question; its steps say how far it is.
+ */
+import type { Site } from '#plan/schema';
+import type { TurnsAdvice, TurnsWish } from './advice/advice';
+import { adviseTurnsInSteps } from './advice/advise-turns';
+import type { Steps } from './steps';
+
+export interface Questions {
+  /** Which turns and which wire suit a circuit; null for a circuit that cannot be advised on. */
+  readonly 'advise-turns': {
+    readonly asked: { readonly circuit: string; readonly wish: TurnsWish };
+    readonly answer: TurnsAdvice | null;
+  };
+}
+
+export type QuestionKind = keyof Questions;
+export type Asked<K extends QuestionKind> = Questions[K]['asked'];
+export type AnswerTo<K extends QuestionKind> = Questions[K]['answer'];
+
+const ANSWERERS: { readonly [K in QuestionKind]: (site: Site, asked: Asked<K>) => Steps<AnswerTo<K>> } = {
+  'advise-turns': (site, { circuit, wish }) => adviseTurnsInSteps(site, circuit, wish)
+};
+
+export const answerInSteps = <K extends QuestionKind>(
+  kind: K,
+  site: Site,
+  asked: Asked<K>
+): Steps<AnswerTo<K>> => ANSWERERS[kind](site, asked);
