@@ -5,6 +5,8 @@
 import { vehicleOf } from '#plan/catalogue/vehicles';
 import type { Site } from '#plan/schema';
 import { loopsIn } from '#plan/wiring';
+import { deepestOf } from './beating/tank';
+import { channelReadout, createSettingsKeeper, tanksOf } from './beating/tanks';
 import { createBodyStore } from './electrical/bodies';
 import { findingsOf } from './findings/index';
 import { createFollowUps } from './follow-ups';
@@ -39,6 +41,7 @@ export const createAssessor = (): Assessor => {
   const keeper = createPassKeeper(surveyor);
   const followUps = createFollowUps(surveyor, keeper, bodies);
   const fluxes = createFluxCache();
+  const settingsOf = createSettingsKeeper();
 
   const assess = (site: Site, thoroughness: Thoroughness = 'all'): Assessment => {
     const isPage = thoroughness === 'prepared';
@@ -65,6 +68,7 @@ export const createAssessor = (): Assessor => {
         ...followUps.resultsOf(each, survey, ready)
       };
     });
+    const tanks = tanksOf(survey, (id) => deepestOf(passes.get(id)!.responses));
     const result = {
       pending: !ready.isComplete,
       isFollowed: isPage && followUps.isLeft(survey, ready),
@@ -76,7 +80,10 @@ export const createAssessor = (): Assessor => {
         const body = vehicle && ready.bodyOf(vehicle);
         return vehicle && body ? [probeReadout(probe, vehicle, body, site, survey, fluxes, !isPage)] : [];
       }),
-      beats: beatsOf(survey, (id) => Math.min(0, ...passes.get(id)!.responses.map(({ best }) => best))),
+      channels: tanks.map((tank) =>
+        channelReadout(tank, settingsOf(tank, survey.circuits.get(tank.circuit.id)!.key, survey))
+      ),
+      beats: beatsOf(tanks, survey, () => null),
       quantities: quantitiesOf([...survey.modelled.values()], site.circuits)
     };
     return { ...result, findings: findingsOf(site, result) };

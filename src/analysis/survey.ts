@@ -10,7 +10,7 @@ import { loopsIn } from '#plan/wiring';
 import { circuitKey, type CircuitMeans, type ModelledLoop } from './electrical/circuit-input';
 import { ASSUMED_FREQUENCY, type SolvedCircuit } from './electrical/circuit-model';
 import { drawnOf, modelLoop, type LoopModel } from './electrical/loop-model';
-import { createSteelStore } from './electrical/steel';
+import { createSteelStore, type SteelStore } from './electrical/steel';
 import { studyCircuit, type StudiedCircuit } from './readouts/circuits';
 import { loopReadout } from './readouts/loops';
 import { RecentCache } from './recent-cache';
@@ -30,7 +30,11 @@ export interface Survey {
   /** Those that can be wound, by id. */
   readonly circuits: ReadonlyMap<string, SurveyedCircuit>;
   readonly loops: readonly LoopReadout[];
-  readonly means: CircuitMeans;
+  readonly means: SurveyMeans;
+}
+
+export interface SurveyMeans extends CircuitMeans {
+  readonly steelBetween: SteelStore['between'];
 }
 
 export interface Surveyor {
@@ -66,9 +70,11 @@ export const createSurveyor = (): Surveyor => {
       ? mutuals.get(a.key * KEYS + b.key, () => mutualInductance(a.winding, b.winding))
       : mutual(b, a);
 
-  const means: CircuitMeans = {
+  const means: SurveyMeans = {
     mutual,
-    steel: (loops, site) => (site.steel.length === 0 ? null : steel.matrixFor(loops, site))
+    steel: (loops, site) => (site.steel.length === 0 ? null : steel.matrixFor(loops, site)),
+    steelBetween: (a, b, site, frequency) =>
+      site.steel.length === 0 ? 0 : steel.between(a, b, site, frequency)
   };
 
   const surveyed = (site: Site): Survey => {

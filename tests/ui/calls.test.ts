@@ -53,6 +53,7 @@ const assessment = (probes: readonly ProbeReadout[], pending = false): Assessmen
   couplings: [],
   circuits: [],
   probes,
+  channels: [],
   beats: [],
   quantities: { wire_m: 0, sawCut_m: 0, sealant_m3: 0, leadIn_m: 0, lines: [] },
   findings: []

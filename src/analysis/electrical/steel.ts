@@ -32,6 +32,8 @@ export interface SteelStore {
   near(model: LoopModel, site: Pick<Site, 'steel'>): string;
   /** Null where no steel is near any of the loops. */
   matrixFor(loops: readonly LoopModel[], site: Pick<Site, 'steel'>): SteelMatrix | null;
+  /** What steel under both adds to the mutual inductance of loops of two circuits, H. */
+  between(a: LoopModel, b: LoopModel, site: Pick<Site, 'steel'>, frequency: number): number;
 }
 
 /** What one piece of steel does to one loop. */
@@ -93,12 +95,14 @@ const moved = (winding: Winding, height: (z: number) => number): Winding => ({
   runs: winding.runs.map((run) => ({ ...run, heights: run.heights.map(height) }))
 });
 
-/** ΔL, H, of a loop over a conducting plane at `z`: its image, reversed. */
-const imageOf = (winding: Winding, z: number): number =>
+/** ΔM, H, of two loops over a conducting plane at `z`: the image of the one, reversed. */
+const throughImage = (a: Winding, b: Winding, z: number): number =>
   -mutualInductance(
-    winding,
-    moved(winding, (height) => 2 * z - height)
+    a,
+    moved(b, (height) => 2 * z - height)
   );
+
+const imageOf = (winding: Winding, z: number): number => throughImage(winding, winding, z);
 
 /** Steel that a vehicle stands over, as a conducting plane: metres below the road. */
 export const planeUnder = (steel: Steel, frequency: number): number =>
@@ -170,10 +174,19 @@ export const createSteelStore = (): SteelStore => {
   };
 
   const nearness = new RecentCache<string, boolean>(20_000);
-  const piecesNear = (model: LoopModel, site: Pick<Site, 'steel'>): Steel[] =>
-    site.steel.filter((steel) =>
-      nearness.get(`${model.key} ${textOf(steel)}`, () => isNear(steel, cornersOf(model)))
-    );
+  /** Of one drawing: every pair of circuits asks for the pieces near each of its loops. */
+  const found = new WeakMap<readonly Steel[], Map<LoopModel, readonly Steel[]>>();
+  const piecesNear = (model: LoopModel, { steel: all }: Pick<Site, 'steel'>): readonly Steel[] => {
+    const known = found.get(all) ?? new Map<LoopModel, readonly Steel[]>();
+    found.set(all, known);
+    const pieces =
+      known.get(model) ??
+      all.filter((steel) =>
+        nearness.get(`${model.key} ${textOf(steel)}`, () => isNear(steel, cornersOf(model)))
+      );
+    known.set(model, pieces);
+    return pieces;
+  };
 
   const answerOf = (model: LoopModel, steel: Steel, group: readonly LoopModel[]): Answer | null =>
     answers.get(`${model.key} ${textOf(steel)} ${keyOf(group)}`, () => {
@@ -228,7 +241,30 @@ export const createSteelStore = (): SteelStore => {
     };
   };
 
-  return { matrixFor, near: (model, site) => piecesNear(model, site).map(textOf).join() };
+  const covers = new RecentCache<string, number>(20_000);
+  const coverBy = (steel: Steel, model: LoopModel): number =>
+    covers.get(`${model.key} ${textOf(steel)}`, () => coverOf(model, steel.outline));
+
+  const planes = new RecentCache<string, number>(50_000);
+  /**
+   * Loops of two circuits over one piece see each other's image in it, a mat as a plane at its apparent depth, in so far
+   * as each lies over it. A lattice of both would have to reach from one to the other.
+   */
+  const between: SteelStore['between'] = (first, second, site, frequency) => {
+    const [a, b] = first.drawn <= second.drawn ? [first, second] : [second, first];
+    const besides = new Set(piecesNear(b, site));
+    let sum = 0;
+    for (const steel of piecesNear(a, site)) {
+      if (!besides.has(steel)) continue;
+      const share = coverBy(steel, a) * coverBy(steel, b);
+      if (share === 0) continue;
+      const z = steel.kind === 'mat' ? -planeUnder(steel, frequency) : -steel.depth;
+      sum += share * planes.get(`${a.key} ${b.key} ${z}`, () => throughImage(a.winding, b.winding, z));
+    }
+    return sum;
+  };
+
+  return { matrixFor, between, near: (model, site) => piecesNear(model, site).map(textOf).join() };
 };
 
 /** Where a plate's correction is taken; it hardly depends on frequency. */

@@ -161,6 +161,8 @@ describe('beating', () => {
     scansInTurn = false
   ): Assessment =>
     assess({
+      // neither day nor season shifts a frequency
+      temperatureRange_C: [20, 20],
       loops: [loop('L1', square(0, 0)), loop('L2', square(1.8 + gap, 0), { turns })],
       circuits: frequencies.map((frequency_Hz, k) =>
         circuit(`C${k + 1}`, [`L${k + 1}`], { channel: channel('U1', k + 1, { frequency_Hz }) })

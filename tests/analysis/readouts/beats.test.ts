@@ -6,10 +6,14 @@ import { channel, circuit, loop, QUICK_VEHICLES, siteOf, square, unit } from '..
 
 type Json = Readonly<Record<string, unknown>>;
 
+/** Neither day nor season shifts a frequency. */
+const EVEN = { temperatureRange_C: [20, 20] };
+
 /** Two loops with a gap between them, each on its own channel; vehicles are not prepared, so nothing sweeps. */
 const pair = (first: Json, second: Json, units: readonly Json[], gap = 0.5): Assessment =>
   createAssessor().assess(
     siteOf({
+      ...EVEN,
       loops: [loop('L1', square(0, 0)), loop('L2', square(1.8 + gap, 0))],
       circuits: [circuit('C1', ['L1'], { channel: first }), circuit('C2', ['L2'], { channel: second })],
       units,
@@ -98,6 +102,7 @@ describe('a beat', () => {
 
   it('counts how far a vehicle moves the lower frequency towards the higher', () => {
     const site = siteOf({
+      ...EVEN,
       loops: [loop('L1', square(0, 0)), loop('L2', square(2.3, 0))],
       circuits: [
         circuit('C1', ['L1'], { channel: given('U1', 50_000) }),
