@@ -5,19 +5,19 @@
 import { vehicleOf } from '#plan/catalogue/vehicles';
 import type { Site } from '#plan/schema';
 import { loopsIn } from '#plan/wiring';
-import { deepestOf } from './beating/tank';
-import { channelReadout, createSettingsKeeper, tanksOf } from './beating/tanks';
+import { createRemedyKeeper } from './beating/remedy-keeper';
+import { beatScene, beatsOf, type BeatScene } from './beating/scene';
+import { channelReadout, createSettingsKeeper } from './beating/tanks';
 import { createBodyStore } from './electrical/bodies';
 import { findingsOf } from './findings/index';
 import { createFollowUps } from './follow-ups';
 import { createPassKeeper } from './passes';
 import { vehiclesInPlay } from './passing/in-play';
-import { beatsOf } from './readouts/beats';
 import { couplingsOf } from './readouts/couplings';
 import { createFluxCache, probeReadout } from './readouts/probes';
 import type { Assessment, CircuitReadout } from './results';
-import { readyVehicles } from './ready';
-import { createSurveyor } from './survey';
+import { readyVehicles, type Ready } from './ready';
+import { createSurveyor, type Survey } from './survey';
 import { quantitiesOf } from './takeoff/quantities';
 
 /**
@@ -42,6 +42,7 @@ export const createAssessor = (): Assessor => {
   const followUps = createFollowUps(surveyor, keeper, bodies);
   const fluxes = createFluxCache();
   const settingsOf = createSettingsKeeper();
+  const remedies = createRemedyKeeper(surveyor);
 
   const assess = (site: Site, thoroughness: Thoroughness = 'all'): Assessment => {
     const isPage = thoroughness === 'prepared';
@@ -68,10 +69,11 @@ export const createAssessor = (): Assessor => {
         ...followUps.resultsOf(each, survey, ready)
       };
     });
-    const tanks = tanksOf(survey, (id) => deepestOf(passes.get(id)!.responses));
+    const scene = beatScene(survey, (id) => passes.get(id)!.responses);
+    const isFollowed = isPage && (followUps.isLeft(survey, ready) || remedies.isLeft(scene));
     const result = {
       pending: !ready.isComplete,
-      isFollowed: isPage && followUps.isLeft(survey, ready),
+      isFollowed,
       loops: survey.loops,
       couplings: couplingsOf(survey),
       circuits,
@@ -80,10 +82,10 @@ export const createAssessor = (): Assessor => {
         const body = vehicle && ready.bodyOf(vehicle);
         return vehicle && body ? [probeReadout(probe, vehicle, body, site, survey, fluxes, !isPage)] : [];
       }),
-      channels: tanks.map((tank) =>
+      channels: scene.tanks.map((tank) =>
         channelReadout(tank, settingsOf(tank, survey.circuits.get(tank.circuit.id)!.key, survey))
       ),
-      beats: beatsOf(tanks, survey, () => null),
+      beats: beatsOf(scene, (pair) => remedies.of(scene, pair)),
       quantities: quantitiesOf([...survey.modelled.values()], site.circuits)
     };
     return { ...result, findings: findingsOf(site, result) };
@@ -95,8 +97,24 @@ export const createAssessor = (): Assessor => {
     return missing !== undefined;
   };
 
-  const followNext = (site: Site): boolean =>
-    followUps.next(surveyor.survey(site), readyVehicles(site, bodies));
+  /** Once nothing else follows. */
+  const settled = new WeakMap<Survey, { readonly ready: string; readonly scene: BeatScene }>();
+  const settledScene = (survey: Survey, ready: Ready): BeatScene => {
+    const known = settled.get(survey);
+    if (known?.ready === ready.text) return known.scene;
+    const scene = beatScene(
+      survey,
+      (id) => keeper.passesOver(survey.circuits.get(id)!, survey, ready, true).responses
+    );
+    settled.set(survey, { ready: ready.text, scene });
+    return scene;
+  };
+
+  const followNext = (site: Site): boolean => {
+    const survey = surveyor.survey(site);
+    const ready = readyVehicles(site, bodies);
+    return followUps.next(survey, ready) || remedies.next(settledScene(survey, ready));
+  };
 
   return { assess, prepareNext, followNext };
 };

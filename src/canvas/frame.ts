@@ -1,5 +1,5 @@
 /** All that a picture is made from. Scenes are functions of it, layers compare it. */
-import type { Severity } from '#analysis/results';
+import type { BeatVerdict, Severity } from '#analysis/results';
 import type { Point, Site } from '#plan/schema';
 import { boxAround, boxesTouch, type Box } from '#editor/geometry/box';
 import type { EditorState, Viewport } from '#editor/types';
@@ -12,6 +12,13 @@ export interface Call {
   readonly ratio: number;
 }
 
+/** Two circuits that are shown together, by their ids. */
+export interface PointedPair {
+  readonly a: string;
+  readonly b: string;
+  readonly verdict: BeatVerdict;
+}
+
 export interface Frame {
   readonly state: EditorState;
   /** The plan as the gesture in hand would leave it. */
@@ -22,6 +29,7 @@ export interface Frame {
   /** The worst finding about each loop. */
   readonly severities: ReadonlyMap<string, Severity>;
   readonly calls: ReadonlyMap<string, Call>;
+  readonly pointed: PointedPair | null;
   readonly showsLabels: boolean;
 }
 

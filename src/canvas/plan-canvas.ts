@@ -3,7 +3,7 @@ import Konva from 'konva/lib/Core.js';
 import type { Severity } from '#analysis/results';
 import type { Editor } from '#editor/types';
 import type { Drawing } from './drawing';
-import type { Call, Frame } from './frame';
+import type { Call, Frame, PointedPair } from './frame';
 import { listenToPointers } from './input/pointers';
 import { watchSpace } from './input/space';
 import { listenToWheel, type WheelHabit } from './input/wheel';
@@ -26,6 +26,8 @@ export interface PlanCanvas {
   setResults(figures: ReadonlyMap<string, string>, severities: ReadonlyMap<string, Severity>): void;
   /** How each loop's circuit answers to the vehicles on the plan. */
   setCalls(calls: ReadonlyMap<string, Call>): void;
+  /** Two circuits to be highlighted, or none. */
+  setPointed(pair: PointedPair | null): void;
   setTheme(theme: ThemeName): void;
   showLabels(shown: boolean): void;
   setWheel(habit: WheelHabit): void;
@@ -79,6 +81,7 @@ export function createPlanCanvas(
     figures: new Map(),
     severities: new Map(),
     calls: new Map(),
+    pointed: null,
     showsLabels: true
   };
   let wheel: WheelHabit = options.wheel ?? 'zoom';
@@ -147,6 +150,9 @@ export function createPlanCanvas(
     },
     setCalls: (calls) => {
       change({ calls });
+    },
+    setPointed: (pointed) => {
+      change({ pointed });
     },
     setTheme: (theme) => {
       change({ theme: THEMES[theme] });

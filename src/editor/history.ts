@@ -23,6 +23,7 @@ export const DEPTH = 200;
 
 export const NO_HISTORY: History = { past: [], future: [] };
 
+/** Steps that merge and end where the first of them began are no step at all. */
 export function recorded(history: History, entry: Entry): History {
   const last = history.past.at(-1);
   const continues =
@@ -32,6 +33,7 @@ export function recorded(history: History, entry: Entry): History {
     last.after.site === entry.before.site;
   const next = continues ? { ...entry, before: last.before } : entry;
   const kept = continues ? history.past.slice(0, -1) : history.past;
+  if (next.before.site === next.after.site) return { past: kept, future: [] };
   return { past: [...kept, next].slice(-DEPTH), future: [] };
 }
 

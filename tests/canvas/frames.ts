@@ -18,6 +18,7 @@ export const frameOf = ({ state }: Editor, more: Partial<Frame> = {}): Frame => 
   figures: new Map(),
   severities: new Map(),
   calls: new Map(),
+  pointed: null,
   showsLabels: true,
   ...more
 });

@@ -42,6 +42,8 @@ describe('layers', () => {
       'overlay'
     ]);
     expect(redrawn(editor, nothing, { figures: new Map([['L1', '70 µH']]) })).toEqual(['overlay']);
+    const pointed = { a: 'C1', b: 'C2', verdict: 'watch' } as const;
+    expect(redrawn(editor, nothing, { pointed })).toEqual(['overlay']);
     expect(redrawn(editor, nothing)).toEqual([]);
   });
 

@@ -92,6 +92,19 @@ describe('history', () => {
     expect(editor.state.site.name).toBe('Quarry Row');
   });
 
+  it('takes no step for a gesture that ends where it began', () => {
+    const editor = createEditor(emptySite('start'));
+    rename(editor, 'before');
+    const start = editor.state.site;
+    rename(editor, 'a', 'gesture');
+    rename(editor, 'b', 'gesture');
+    editor.commit({ label: 'Back', site: start, merge: 'gesture' });
+    expect(editor.state.site).toBe(start);
+    expect([editor.state.undoLabel, editor.state.redoLabel]).toEqual(['Call it before', null]);
+    editor.undo();
+    expect(editor.state.site.name).toBe('start');
+  });
+
   it('counts every change of the document, undo and redo included', () => {
     const editor = createEditor(emptySite());
     rename(editor, 'a');

@@ -1,9 +1,8 @@
 /** Channels and frequencies: two circuits on one channel, a frequency outside the usual band, a circuit or loop left out. */
 import { loopsIn } from '#plan/wiring';
+import { isUsualFrequency, USUAL_BAND } from '../band';
 import { called, type FindingRule } from './finding';
 
-/** Operating band of units: 20–100 kHz usual (common practice). */
-const USUAL_BAND = [20_000, 100_000] as const;
 /** A loop's own resonance should lie this many times over its working frequency, or the model's lumped capacitance decides. */
 const RESONANCE_DISTANCE = 4;
 
@@ -31,7 +30,7 @@ export const sharedChannel: FindingRule = ({ site }) =>
 export const frequencyBand: FindingRule = ({ circuits, say }) =>
   circuits.flatMap(({ circuit, readout }) => {
     const f = readout.frequency_Hz;
-    if (readout.frequencyFrom === 'assumed' || (f >= USUAL_BAND[0] && f <= USUAL_BAND[1])) return [];
+    if (readout.frequencyFrom === 'assumed' || isUsualFrequency(f)) return [];
     return [
       {
         severity: 'caution' as const,
@@ -40,6 +39,24 @@ export const frequencyBand: FindingRule = ({ circuits, say }) =>
         selects: loopsIn(circuit),
         message: `${called(circuit)} would run at ${say(f, 'frequency')}, outside the usual ${say(USUAL_BAND[0], 'frequency')} to ${say(USUAL_BAND[1], 'frequency')}.`,
         advice: 'Choose another frequency setting or another number of turns.'
+      }
+    ];
+  });
+
+export const notOscillating: FindingRule = ({ site, circuits, say }) =>
+  circuits.flatMap(({ circuit, readout }) => {
+    const unit = site.units.find(({ id }) => id === circuit.channel?.unit);
+    if (!circuit.channel || !unit || readout.frequencyFrom !== 'assumed') return [];
+    const setting = circuit.channel.frequencySetting;
+    const capacitance = say(unit.settings_F[setting - 1] ?? 0, 'capacitance');
+    return [
+      {
+        severity: 'problem' as const,
+        code: 'no-oscillation',
+        subject: circuit.id,
+        selects: loopsIn(circuit),
+        message: `${called(circuit)} would not oscillate on setting ${setting} of ${called(unit)} (${capacitance}): it is damped too much, or its lead-in makes it look capacitive. Its figures hold for 50 kHz.`,
+        advice: 'Choose a setting of higher frequency, more turns, or a shorter or heavier lead-in.'
       }
     ];
   });

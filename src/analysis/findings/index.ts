@@ -2,7 +2,7 @@
 import type { Site } from '#plan/schema';
 import type { Assessment, Finding, Severity } from '../results';
 import { beating } from './beating';
-import { frequencyBand, nearResonance, sharedChannel, unconnected } from './channels';
+import { frequencyBand, nearResonance, notOscillating, sharedChannel, unconnected } from './channels';
 import { cover, slotWidth } from './cover';
 import { createContext, type FindingRule } from './finding';
 import { inductanceRange } from './inductance-range';
@@ -19,6 +19,7 @@ const RULES: readonly FindingRule[] = [
   beating,
   nextLane,
   sharedChannel,
+  notOscillating,
   inductanceRange,
   lowQuality,
   steelInSlot,

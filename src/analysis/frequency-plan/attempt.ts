@@ -36,7 +36,7 @@ export function* attempt(
   const plan = problem.choices.map(() => -1);
   let mayTry = most;
   for (const part of parts) {
-    const backtracker = createBacktracker(network, part, problem.present);
+    const backtracker = createBacktracker(network, part, problem);
     for (;;) {
       const before = backtracker.nodes();
       const outcome = backtracker.run(Math.min(STRETCH, mayTry, purse.left));

@@ -4,7 +4,9 @@
  * to time with what it has learnt of the trouble, ever later, so that in the end it has been through everything.
  */
 import { countOf, firstOf, holds, setOnly } from './bits';
+import { createCrowding } from './crowding';
 import type { Network } from './network';
+import type { PlanProblem } from './problem';
 
 export type Attempt = 'found' | 'none' | 'more';
 
@@ -17,6 +19,11 @@ export interface Backtracker {
   readonly choiceOf: (channel: number) => number;
 }
 
+const LOOKS_ON_TRIAL = 500;
+/** Looking is worth while when one look in so many refuses. */
+const LEAST_USE = 20;
+const SELDOM = 16;
+
 const FIRST_START = 400;
 const LONGER = 1.5;
 
@@ -27,7 +34,7 @@ const LONGER = 1.5;
 export const createBacktracker = (
   network: Network,
   part: readonly number[],
-  present: readonly number[]
+  { present, ranks }: Pick<PlanProblem, 'present' | 'ranks'>
 ): Backtracker => {
   const { words } = network;
   const size = part.length;
@@ -45,6 +52,16 @@ export const createBacktracker = (
     for (let w = 0; w < words; w++) levels[place * words + w] = network.domains[channel * words + w]!;
   });
   const orders = part.map((channel, place) => orderOf(network, channel, present[channel]!, arcs[place]!));
+  const crowding = createCrowding(
+    arcs,
+    (place) => orders[place]!,
+    words,
+    (place, choice) => ranks?.[part[place]!]![choice] ?? choice
+  );
+  const waiting = new Int32Array(size);
+  /** How often the room was looked at, and how often it was too small. */
+  let looks = 0;
+  let refusals = 0;
   /** A channel counts the more, the more it limits others and the more often choices failed on it. */
   const trouble = arcs.map((list) => list.length + 1);
   const chosen = new Int32Array(size + 1).fill(-1);
@@ -113,6 +130,20 @@ export const createBacktracker = (
     return true;
   };
 
+  /** Whether the level below has room for all; where looking has hardly ever helped it is done now and then only. */
+  const hasRoom = (): boolean => {
+    if (looks > LOOKS_ON_TRIAL && refusals * LEAST_USE < looks && nodes % SELDOM !== 0) return true;
+    const below = (depth + 1) * width;
+    let count = 0;
+    for (let place = 0; place < size; place++)
+      if (countOf(levels, below + place * words, words) > 1) waiting[count++] = place;
+    if (count < 2) return true;
+    looks += 1;
+    if (!crowding.isTooFull(levels, below, waiting, count)) return true;
+    refusals += 1;
+    return false;
+  };
+
   const startAfresh = (): void => {
     depth = 0;
     chosen[0] = -1;
@@ -122,6 +153,17 @@ export const createBacktracker = (
 
   const run = (most: number): Attempt => {
     const end = nodes + most;
+    if (
+      nodes === 0 &&
+      size > 1 &&
+      crowding.isTooFull(
+        levels,
+        0,
+        part.map((_, place) => place),
+        size
+      )
+    )
+      return 'none';
     while (nodes < end) {
       if (chosen[depth] === -1) {
         const place = select();
@@ -138,7 +180,7 @@ export const createBacktracker = (
       }
       nodes += 1;
       sinceStart += 1;
-      if (choose(chosen[depth]!, choice)) {
+      if (choose(chosen[depth]!, choice) && hasRoom()) {
         depth += 1;
         chosen[depth] = -1;
       }

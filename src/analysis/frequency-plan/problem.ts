@@ -16,6 +16,8 @@ export interface PlanProblem {
   /** The choice that each channel has now; −1 where it is none of them. */
   readonly present: readonly number[];
   readonly pairs: readonly PairTable[];
+  /** Of every channel's choices a number; choices that disturb one another lie close together, such as frequencies. A help, no more. */
+  readonly ranks?: readonly (readonly number[])[];
 }
 
 /** The choice of every channel. */

@@ -1,13 +1,14 @@
-/** Labels, selection, help for the gesture in hand, scale bar and north. */
+/** Labels, selection, a pair that is pointed at, help for the gesture in hand, scale bar and north. */
 import { furnitureScene } from '../scenes/furniture';
 import { helpScene } from '../scenes/help';
 import { labelsScene } from '../scenes/labels';
+import { pairScene } from '../scenes/pair';
 import { selectionScene } from '../scenes/selection';
 import type { LayerDefinition } from './layer';
 
 export const overlay: LayerDefinition = {
   name: 'overlay',
-  dependsOn: ({ site, state, figures, severities, calls, showsLabels, theme }) => [
+  dependsOn: ({ site, state, figures, severities, calls, pointed, showsLabels, theme }) => [
     site,
     state.selection,
     state.overlay,
@@ -17,12 +18,14 @@ export const overlay: LayerDefinition = {
     figures,
     severities,
     calls,
+    pointed,
     showsLabels,
     theme
   ],
   draw: (frame) => [
     ...labelsScene(frame),
     ...selectionScene(frame),
+    ...pairScene(frame),
     ...helpScene(frame),
     ...furnitureScene(frame.state.viewport, frame.site.displayUnits, frame.theme)
   ]

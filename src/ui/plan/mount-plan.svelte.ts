@@ -37,6 +37,9 @@ export function mountPlan(bench: Bench): Attachment<HTMLDivElement> {
     $effect(() => {
       canvas.setCalls(loopCalls(bench.shown, bench.assessment));
     });
+    $effect(() => {
+      canvas.setPointed(bench.pointed);
+    });
     return () => {
       canvas.destroy();
     };
