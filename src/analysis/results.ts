@@ -293,8 +293,10 @@ export type Remedy = RemedyChange & {
   /** Of the pair, after the change. */
   readonly ratio: number;
   readonly verdict: BeatVerdict;
-  /** The worst of any pair of the circuits that change, after the change: clearing one pair may spoil another. */
+  /** The worst of any pair of the circuits that change, after the change. */
   readonly worstRatio: number;
+  /** Other circuits with which one that changes then beats more: by verdict, not by a hair. */
+  readonly spoils: readonly string[];
 };
 
 type RemedyChange =

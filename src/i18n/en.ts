@@ -3,6 +3,7 @@ import { advice } from './en/advice';
 import { details } from './en/details';
 import { explain } from './en/explain';
 import { explainCircuit } from './en/explain-circuit';
+import { frequencies } from './en/frequencies';
 import { plan } from './en/plan';
 import { readout } from './en/readout';
 import { section } from './en/section';
@@ -18,6 +19,7 @@ export const en = {
   ...section,
   ...explain,
   ...explainCircuit,
+  ...frequencies,
   ...plan,
   ...details,
   ...readout,

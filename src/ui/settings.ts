@@ -2,6 +2,8 @@
 
 const THEMES = ['system', 'light', 'dark'] as const;
 export const VIEWS = ['circuits', 'frequencies', 'units', 'neighbours', 'quantities'] as const;
+/** How the frequencies of all channels are shown. */
+export const FREQUENCY_MODES = ['chart', 'table', 'simulator'] as const;
 /** The one figure that every loop's label on the plan carries. */
 export const LIVE_FIGURES = ['inductance', 'quality', 'frequency', 'response', 'none'] as const;
 
@@ -24,12 +26,14 @@ const SECTIONS = [
 
 export type Theme = (typeof THEMES)[number];
 export type ViewName = (typeof VIEWS)[number];
+export type FrequencyMode = (typeof FREQUENCY_MODES)[number];
 export type SectionName = (typeof SECTIONS)[number];
 export type LiveFigure = (typeof LIVE_FIGURES)[number];
 
 export interface Settings {
   readonly theme: Theme;
   readonly view: ViewName;
+  readonly frequencyMode: FrequencyMode;
   readonly liveFigure: LiveFigure;
   readonly isLowerPanelOpen: boolean;
   /** The line that says what to try first. */
@@ -46,6 +50,7 @@ export const LOWER_PANEL = { least: 120, most: 560 } as const;
 export const DEFAULT_SETTINGS: Settings = {
   theme: 'system',
   view: 'circuits',
+  frequencyMode: 'chart',
   liveFigure: 'inductance',
   isLowerPanelOpen: true,
   isHintShown: true,
@@ -77,6 +82,7 @@ export function readSettings(found: unknown): Settings {
   return {
     theme: oneOf(THEMES, 'theme', usual.theme),
     view: oneOf(VIEWS, 'view', usual.view),
+    frequencyMode: oneOf(FREQUENCY_MODES, 'frequencyMode', usual.frequencyMode),
     liveFigure: oneOf(LIVE_FIGURES, 'liveFigure', usual.liveFigure),
     isLowerPanelOpen: flag('isLowerPanelOpen', usual.isLowerPanelOpen),
     isHintShown: flag('isHintShown', usual.isHintShown),

@@ -5,6 +5,7 @@ test('settings are read back as they were', () => {
   const chosen: Settings = {
     theme: 'dark',
     view: 'quantities',
+    frequencyMode: 'table',
     liveFigure: 'none',
     isLowerPanelOpen: false,
     isHintShown: false,
@@ -21,7 +22,7 @@ test.each([
   7,
   'dark',
   [],
-  { theme: 'pink', view: 3, sidePanelWidth: 'wide', openSections: ['attic', 7] }
+  { theme: 'pink', view: 3, frequencyMode: 'song', sidePanelWidth: 'wide', openSections: ['attic', 7] }
 ])('what does not fit is as usual: %o', (found) => {
   expect(readSettings(found)).toEqual(DEFAULT_SETTINGS);
 });

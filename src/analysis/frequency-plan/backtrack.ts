@@ -3,7 +3,8 @@
  * present choice first, and every choice made takes from the others what no longer goes with it. Starts afresh from time
  * to time with what it has learnt of the trouble, ever later, so that in the end it has been through everything.
  */
-import { countOf, firstOf, holds, setOnly } from './bits';
+import { alikeChoices } from './alike';
+import { countOf, firstOf, holds, put, setOnly } from './bits';
 import { createCrowding } from './crowding';
 import type { Network } from './network';
 import type { PlanProblem } from './problem';
@@ -58,6 +59,11 @@ export const createBacktracker = (
     words,
     (place, choice) => ranks?.[part[place]!]![choice] ?? choice
   );
+  const alike = alikeChoices(arcs, (place) => orders[place]!, words);
+  const hasAlike = alike.some((first, choice) => first !== choice);
+  /** Of each level: choices that somebody has taken, and choices whose like has been tried. */
+  const taken = new Int32Array((size + 1) * words);
+  const triedLike = new Int32Array((size + 1) * words);
   const waiting = new Int32Array(size);
   /** How often the room was looked at, and how often it was too small. */
   let looks = 0;
@@ -92,9 +98,25 @@ export const createBacktracker = (
     const order = orders[place]!;
     while (tried[depth]! < order.length) {
       const choice = order[tried[depth]!++]!;
-      if (holds(levels, at, choice)) return choice;
+      if (!holds(levels, at, choice)) continue;
+      if (!hasAlike || holds(taken, depth * words, choice)) return choice;
+      if (holds(triedLike, depth * words, alike[choice]!)) continue;
+      put(triedLike, depth * words, alike[choice]!);
+      return choice;
     }
     return -1;
+  };
+
+  const enter = (place: number): void => {
+    chosen[depth] = place;
+    tried[depth] = 0;
+    if (!hasAlike) return;
+    triedLike.fill(0, depth * words, (depth + 1) * words);
+    taken.fill(0, depth * words, (depth + 1) * words);
+    for (let other = 0; other < size; other++) {
+      const at = depth * width + other * words;
+      if (countOf(levels, at, words) === 1) put(taken, depth * words, firstOf(levels, at));
+    }
   };
 
   /** What a choice takes from the others, on the level below; false when one is left with nothing. */
@@ -168,8 +190,7 @@ export const createBacktracker = (
       if (chosen[depth] === -1) {
         const place = select();
         if (place < 0) return 'found';
-        chosen[depth] = place;
-        tried[depth] = 0;
+        enter(place);
       }
       const choice = nextChoice();
       if (choice < 0) {

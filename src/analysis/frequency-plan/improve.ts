@@ -10,6 +10,8 @@ export interface Aim {
   readonly calm: number;
   /** No ratio may become larger than this. */
   readonly cap: number;
+  /** How often the worst pairs are looked at, two channels at a time. */
+  readonly rounds: number;
 }
 
 /** Of the pairs over `calm`, so many are looked at two channels at a time. */
@@ -23,7 +25,11 @@ const compare = (a: readonly number[], b: readonly number[]): number => {
   return 0;
 };
 
-export function* improve(problem: PlanProblem, start: Plan, { calm, cap }: Aim): Generator<void, Plan> {
+export function* improve(
+  problem: PlanProblem,
+  start: Plan,
+  { calm, cap, rounds }: Aim
+): Generator<void, Plan> {
   const { choices, pairs, present } = problem;
   const lists = pairsByChannel(problem);
   const plan = [...start];
@@ -85,8 +91,8 @@ export function* improve(problem: PlanProblem, start: Plan, { calm, cap }: Aim):
       .slice(0, WORST_PAIRS)
       .map(({ at }) => at);
 
-  for (;;) {
-    while (settleSingly()) yield;
+  while (settleSingly()) yield;
+  for (let round = 0; round < rounds; round++) {
     let isBetter = false;
     for (const at of worstPairs()) {
       const { a, b } = pairs[at]!;
@@ -96,6 +102,8 @@ export function* improve(problem: PlanProblem, start: Plan, { calm, cap }: Aim):
         yield;
       }
     }
-    if (!isBetter) return plan;
+    if (!isBetter) break;
+    while (settleSingly()) yield;
   }
+  return plan;
 }

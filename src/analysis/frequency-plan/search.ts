@@ -34,6 +34,7 @@ const BUDGET = 400_000;
 const AFTERWARDS = 40_000;
 /** After the worst ratio, so many next ones are searched for by themselves. */
 const ROUNDS = 8;
+const PAIR_ROUNDS = 6;
 
 /** Yields the share done, 0 to 1. */
 export function* searchPlan(problem: PlanProblem, { calm, budget = BUDGET }: SearchWishes): Steps<PlanFound> {
@@ -44,7 +45,7 @@ export function* searchPlan(problem: PlanProblem, { calm, budget = BUDGET }: Sea
   const { worst, lowerBound } = settled;
   const later: Purse = { left: AFTERWARDS };
   // where the worst is below what matters, nothing else may become worse than it
-  const aim: Aim = { calm: Math.min(calm, worst), cap: worst };
+  const aim: Aim = { calm: Math.min(calm, worst), cap: worst, rounds: PAIR_ROUNDS };
   let plan = settled.plan;
   // what is there already is changed only where that is better
   if (worstOf(problem, presentOf(problem)) <= worst) plan = presentOf(problem);
@@ -60,7 +61,7 @@ export function* searchPlan(problem: PlanProblem, { calm, budget = BUDGET }: Sea
 
 /** The better of the present plan and a greedy one, each improved. */
 function* firstPlan(problem: PlanProblem): Steps<Plan> {
-  const aim: Aim = { calm: 0, cap: Infinity };
+  const aim: Aim = { calm: 0, cap: Infinity, rounds: 0 };
   const present = yield* quiet(improve(problem, presentOf(problem), aim));
   const greedy = yield* quiet(improve(problem, greedyPlan(problem), aim));
   return worstOf(problem, greedy) < worstOf(problem, present) ? greedy : present;

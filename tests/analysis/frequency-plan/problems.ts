@@ -72,6 +72,25 @@ export const roadProblem = (channels: number, settings: number, seed: number, pe
   );
 };
 
+/**
+ * Channels that all disturb one another, nearly alike, on frequencies that differ by their tuning only: more of them than
+ * settings is what a search by trying alone never gets to the end of.
+ */
+export const crowd = (channels: number, settings: number, tuning: number, seed: number): PlanProblem => {
+  const random = createRandom(seed);
+  const tunings = Array.from({ length: channels }, () => 1 + tuning * (random() - 0.5));
+  const couplings = Array.from({ length: channels ** 2 }, () => 1 + 0.2 * random());
+  const frequency = (channel: number, setting: number): number =>
+    tunings[channel]! * 30_000 * (1 + setting / settings);
+  return problemOf(
+    tunings.map(() => settings),
+    (a, b, x, y) => {
+      const separation = Math.max(0, Math.abs(frequency(a, x) - frequency(b, y)) - 600);
+      return 10 * couplings[a * channels + b]! * Math.min(1, 1 / (Math.PI * separation * 0.005));
+    }
+  );
+};
+
 export function* everyPlan({ choices }: PlanProblem): Generator<Plan> {
   const total = choices.reduce((product, count) => product * count, 1);
   for (let number = 0; number < total; number++) {

@@ -60,6 +60,6 @@ export function* moreDistance({ a, b }: RemedyContext, attempt: Trial): Steps<Re
     else near = middle;
     yield;
   }
-  const by_m = far * FINENESS;
+  const by_m = Number((far * FINENESS).toFixed(2));
   return [{ kind: 'distance', circuit: moving.circuit.id, by_m, ...effectOf(at(by_m)!) }];
 }

@@ -46,12 +46,10 @@ export function* remediesInSteps(context: RemedyContext): Steps<readonly Remedy[
   return found.sort((a, b) => rankOf(a) - rankOf(b) || a.ratio - b.ratio);
 }
 
-/** What clears the pair and spoils no other, then what clears it, then what helps; of like worth the least effort. */
+/** What clears the pair at no cost, then what clears it, then what helps; of like worth the least effort. */
 const rankOf = (remedy: Remedy): number => {
-  const { kind, verdict, ratio, worstRatio } = remedy;
-  const isClear = verdict === 'clear';
-  const spoils = worstRatio > 1 && worstRatio > ratio;
+  const { kind, verdict, spoils } = remedy;
   const loses = remedy.kind === 'threshold' && remedy.circuits.some(({ lost }) => lost.length > 0);
-  const worth = isClear ? (spoils || loses ? 1 : 0) : 2;
+  const worth = verdict !== 'clear' ? 2 : spoils.length > 0 || loses ? 1 : 0;
   return worth * EFFORT.length + EFFORT.indexOf(kind);
 };

@@ -4,7 +4,7 @@
  */
 import type { Circuit, Site, Unit } from '#plan/schema';
 import { loopsIn } from '#plan/wiring';
-import type { Beat, VehicleResponse } from '../../results';
+import { BEAT_VERDICTS, type Beat, type BeatVerdict, type VehicleResponse } from '../../results';
 import type { Survey, Surveyor } from '../../survey';
 import { coupleCircuits } from '../couple';
 import { canRunTogether, ratePair, verdictOf, type PairRating } from '../rate';
@@ -29,8 +29,8 @@ export interface Outcome {
   readonly tanks: readonly [BeatTank, BeatTank];
   /** Null where the change keeps the two from running at the same time. */
   readonly rating: PairRating | null;
-  /** The worst of any pair of the circuits that change. */
-  readonly worstRatio: () => number;
+  /** The worst of any pair of the circuits that change, and with whom they come off worse than before. */
+  readonly consequences: () => { readonly worstRatio: number; readonly spoils: readonly string[] };
 }
 
 export type Trial = (edit: (site: Site) => Site, changed: readonly string[]) => Outcome | null;
@@ -47,6 +47,15 @@ const reducedTo = (site: Site, circuits: readonly Circuit[]): Site => {
   };
 };
 
+const rate = (one: BeatTank, other: BeatTank, { site, means }: Survey): PairRating =>
+  ratePair(one, other, coupleCircuits(one, other, site, means));
+
+const NEVER_TOGETHER = { ratio: 0, verdict: 'clear' } as const;
+const rated = (one: BeatTank, other: BeatTank, survey: Survey): Pick<PairRating, 'ratio' | 'verdict'> =>
+  canRunTogether(one, other) ? rate(one, other, survey) : NEVER_TOGETHER;
+
+const gravity = (verdict: BeatVerdict): number => BEAT_VERDICTS.indexOf(verdict);
+
 /** Null where a circuit would not oscillate any more. */
 export const createTrial = ({ surveyor, survey, tanks, a, b }: RemedyContext): Trial => {
   const reduced = reducedTo(survey.site, [a.circuit, b.circuit]);
@@ -60,19 +69,22 @@ export const createTrial = ({ surveyor, survey, tanks, a, b }: RemedyContext): T
     const edited = tanksOf(there, deepestOf);
     const [newA, newB] = [a, b].map(({ circuit }) => edited.find((tank) => tank.circuit.id === circuit.id));
     if (!newA || !newB) return null;
-    const rate = (one: BeatTank, other: BeatTank): PairRating =>
-      ratePair(one, other, coupleCircuits(one, other, there.site, there.means));
-    const rating = canRunTogether(newA, newB) ? rate(newA, newB) : null;
-    const worstRatio = (): number => {
-      let worst = rating?.ratio ?? 0;
-      for (const tank of edited.filter(({ circuit }) => changed.includes(circuit.id)))
+    const rating = canRunTogether(newA, newB) ? rate(newA, newB, there) : null;
+    const consequences = () => {
+      let worstRatio = rating?.ratio ?? 0;
+      const spoilt = new Set<string>();
+      for (const tank of edited.filter(({ circuit }) => changed.includes(circuit.id))) {
+        const before = tank.circuit.id === a.circuit.id ? a : b;
         for (const other of others) {
           const neighbour = withUnitOf(other, there.site.units);
-          if (canRunTogether(tank, neighbour)) worst = Math.max(worst, rate(tank, neighbour).ratio);
+          const { ratio, verdict } = rated(tank, neighbour, there);
+          worstRatio = Math.max(worstRatio, ratio);
+          if (gravity(verdict) > gravity(rated(before, other, survey).verdict)) spoilt.add(other.circuit.id);
         }
-      return worst;
+      }
+      return { worstRatio, spoils: [...spoilt] };
     };
-    return { tanks: [newA, newB], rating, worstRatio };
+    return { tanks: [newA, newB], rating, consequences };
   };
 };
 
@@ -82,9 +94,9 @@ const withUnitOf = (tank: BeatTank, units: readonly Unit[]): BeatTank => ({
   unit: units.find(({ id }) => id === tank.unit.id) ?? tank.unit
 });
 
-/** Ratio and verdict of a pair after a change. */
-export const effectOf = ({ rating, worstRatio }: Outcome) => ({
+/** Of the pair, and of the others. */
+export const effectOf = ({ rating, consequences }: Outcome) => ({
   ratio: rating?.ratio ?? 0,
   verdict: verdictOf(rating?.ratio ?? 0),
-  worstRatio: worstRatio()
+  ...consequences()
 });
