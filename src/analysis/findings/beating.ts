@@ -1,30 +1,90 @@
 /** Two channels that run at the same time and disturb each other. */
 import { loopsIn } from '#plan/wiring';
-import { called, type FindingRule } from './finding';
+import type { Beat, Remedy } from '../results';
+import { WATCH_FROM } from '../beating/rate';
+import { called, type FindingContext, type FindingRule } from './finding';
 
-/** Where the verdict turns to clear. */
-const CLEAR_RATIO = 0.25;
+/** So many ways out are enough for one sentence. */
+const MOST_REMEDIES = 3;
 
-export const beating: FindingRule = ({ site, result, say }) =>
-  result.beats
+export const beating: FindingRule = (context) =>
+  context.result.beats
     .filter(({ verdict }) => verdict !== 'clear')
     .map((beat) => {
+      const { site, say } = context;
       const [a, b] = [beat.a, beat.b].map((id) => site.circuits.find((circuit) => circuit.id === id)!);
-      const units = [a, b].map((circuit) => site.units.find(({ id }) => id === circuit!.channel?.unit)!);
-      const time = Math.min(...units.map((unit) => unit.measuringTime_s));
-      // from where the averaging sets in the ripple falls in inverse proportion to the distance
-      const apart = (Math.max(beat.separation_Hz, 1 / (Math.PI * time)) * beat.ratio) / CLEAR_RATIO;
       return {
         severity: beat.verdict === 'watch' ? ('caution' as const) : ('problem' as const),
         code: 'beating',
         subject: `${beat.a} + ${beat.b}`,
         selects: [...loopsIn(a!), ...loopsIn(b!)],
         message:
-          `${called(a!)} and ${called(b!)} run at the same time, ${say(beat.separation_Hz, 'frequency')} apart, ` +
+          `${called(a!)} and ${called(b!)} run at the same time, ${distanceOf(beat, say)}, ` +
           `coupled by k = ${beat.k.toPrecision(2)}: a ripple of ${say(beat.ripple, 'ratio')}, ` +
           `${beat.ratio.toPrecision(2)} times the trip threshold (${beat.verdict}).`,
-        advice:
-          `Keep their frequencies at least ${say(apart, 'frequency')} apart by other frequency settings, ` +
-          'move the loops apart, or connect both to one unit that scans its channels in turn.'
+        advice: adviceOn(beat, context)
       };
     });
+
+const distanceOf = ({ separation_Hz }: Beat, say: FindingContext['say']): string =>
+  separation_Hz > 0
+    ? `at least ${say(separation_Hz, 'frequency')} apart`
+    : 'on frequencies that overlap when vehicles pass or the temperature changes';
+
+/** How far apart the two would be clear; from where the averaging sets in the ripple falls in inverse proportion to it. */
+const apartAtLeast = ({ separation_Hz, ratio, sides }: Beat): number => {
+  const time = Math.min(...sides.map(({ measuringTime_s }) => measuringTime_s));
+  return (Math.max(separation_Hz, 1 / (Math.PI * time)) * ratio) / WATCH_FROM;
+};
+
+const adviceOn = (beat: Beat, context: FindingContext): string => {
+  const apart = `Keep their frequencies at least ${context.say(apartAtLeast(beat), 'frequency')} apart`;
+  if (beat.remedies === null)
+    return `${apart} by other frequency settings, move the loops apart, or connect both to one unit that scans its channels in turn.`;
+  const clearing = beat.remedies.filter(({ verdict }) => verdict === 'clear');
+  const ways = (clearing.length > 0 ? clearing : beat.remedies)
+    .slice(0, MOST_REMEDIES)
+    .map((remedy) => wayOf(remedy, context));
+  if (ways.length === 0) return `${apart}. No other single change helps.`;
+  const beginning = clearing.length > 0 ? 'Any of these clears it' : 'None clears it by itself; these help';
+  return `${apart}. ${beginning}: ${ways.join('; ')}.`;
+};
+
+/** In words, with the ratio that it leaves. */
+const wayOf = (remedy: Remedy, { site, say }: FindingContext): string => {
+  const nameOf = (id: string): string => called(site.circuits.find((circuit) => circuit.id === id)!);
+  const unitOf = (id: string): string => called(site.units.find((unit) => unit.id === id)!);
+  const but =
+    remedy.spoils.length > 0 ? `, but ${remedy.spoils.map(nameOf).join(' and ')} would beat more` : '';
+  const ratio = `${remedy.ratio.toPrecision(2)} times the threshold${but}`;
+  switch (remedy.kind) {
+    case 'setting': {
+      const frequency = say(remedy.frequency_Hz, 'frequency');
+      return `setting ${remedy.setting} (${frequency}) for ${nameOf(remedy.circuit)}: ${ratio}`;
+    }
+    case 'distance':
+      return `the loops ${say(remedy.by_m, 'length')} further apart: ${ratio}`;
+    case 'winding': {
+      const loop = called(site.loops.find(({ id }) => id === remedy.loop)!);
+      return `${loop} wound the other way: ${ratio}`;
+    }
+    case 'scanning': {
+      const unit = remedy.unit === null ? 'one unit' : unitOf(remedy.unit);
+      return `both on ${unit}, scanned in turn: never at the same time${but}`;
+    }
+    case 'threshold': {
+      const raised = remedy.circuits
+        .map(({ circuit, tripThreshold }) => `${say(tripThreshold, 'ratio')} for ${nameOf(circuit)}`)
+        .join(' and ');
+      const isLossy = remedy.circuits.some(({ lost }) => lost.length > 0);
+      const cost = isLossy ? ', which loses vehicles that are asked for' : '';
+      return `a trip threshold of ${raised}: ${ratio}${cost}`;
+    }
+    case 'measuring-time': {
+      const time = say(remedy.measuringTime_s, 'time');
+      return `${remedy.units.map(unitOf).join(' and ')} measuring for ${time}: ${ratio}`;
+    }
+    case 'conduit':
+      return `a conduit of its own for one of the lead-ins: ${ratio}`;
+  }
+};

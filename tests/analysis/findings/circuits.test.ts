@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { createAssessor } from '#analysis/assess';
 import type { Assessment, Finding } from '#analysis/results';
 import { relativeError } from '../../physics/support/reference';
-import { channel, circuit, loop, siteOf, square, unit } from '../support/sites';
+import { channel, circuit, loop, QUICK_VEHICLES, siteOf, square, unit } from '../support/sites';
 
 type Json = Readonly<Record<string, unknown>>;
 
@@ -177,7 +177,7 @@ describe('beating', () => {
     const finding = find(found, 'beating');
     expect(finding).toMatchObject({ severity: 'problem', subject: 'C1 + C2', selects: ['L1', 'L2'] });
     const { k, ratio } = found.beats[0]!;
-    expect(finding!.message).toMatch(/0\.020* kHz apart/);
+    expect(finding!.message).toMatch(/at least 0\.020* kHz apart/);
     expect(finding!.message).toContain(`k = ${k.toPrecision(2)}`);
     expect(finding!.message).toContain(`${ratio.toPrecision(2)} times the trip threshold`);
     // |k|/(π·Δf·T) falls to a quarter of 0.1 % at this distance
@@ -201,6 +201,52 @@ describe('beating', () => {
     const { k } = pair(0.3, [50_000, 50_020]).beats[0]!;
     const half = Math.abs(k) / (Math.PI * 0.5 * 0.001 * 0.005);
     expect(find(pair(0.3, [50_000, 50_000 + half]), 'beating')).toMatchObject({ severity: 'caution' });
+  });
+
+  it('names what clears it, with the ratio that each leaves', () => {
+    const site = siteOf({
+      loops: [loop('L1', square(0, 0)), loop('L2', square(2.1, 0))],
+      circuits: [1, 2].map((k) =>
+        circuit(`C${k}`, [`L${k}`], {
+          channel: channel(`U${k}`, 1, { frequency_Hz: null, frequencySetting: 2 })
+        })
+      ),
+      units: [unit('U1'), unit('U2')],
+      vehicles: QUICK_VEHICLES
+    });
+    const found = createAssessor().assess(site, 'complete');
+    const { remedies } = found.beats[0]!;
+    const { advice } = find(found, 'beating')!;
+    const [first] = remedies!;
+    if (first?.kind !== 'setting') throw new Error('a setting is the least effort');
+    expect(advice).toContain(`setting ${first.setting} (`);
+    expect(advice).toContain(`for ${first.circuit}: ${first.ratio.toPrecision(2)} times the threshold`);
+    expect(advice).toContain('Any of these clears it');
+    expect(found.findings.filter(({ code }) => code === 'beating')).toHaveLength(1);
+  });
+});
+
+describe('a circuit that does not oscillate on its setting', () => {
+  it('is a problem, and takes no part in beating', () => {
+    const found = assess({
+      loops: [loop('L1', square(0, 0)), loop('L2', square(2.1, 0))],
+      circuits: [
+        circuit('C1', ['L1'], {
+          leadIn: { cable: 'pair-14', length: 300 },
+          channel: channel('U1', 1, { frequency_Hz: null, frequencySetting: 1 })
+        }),
+        circuit('C2', ['L2'], { channel: channel('U1', 2) })
+      ],
+      units: [unit('U1', { scansInTurn: false, settings_F: [1e-4, 1e-7] })]
+    });
+    expect(find(found, 'no-oscillation')).toMatchObject({
+      severity: 'problem',
+      subject: 'C1',
+      selects: ['L1']
+    });
+    expect(find(found, 'no-oscillation')!.message).toContain('setting 1 of U1');
+    expect(found.beats).toEqual([]);
+    expect(found.channels.map(({ circuit: id }) => id)).toEqual(['C2']);
   });
 });
 

@@ -60,6 +60,18 @@ describe('the search for a frequency plan', () => {
     );
   });
 
+  it('agrees with brute force where there is more to try: seven channels', () => {
+    for (const seed of [1, 2, 3, 4])
+      for (const problem of [
+        arbitraryProblem(7, 4, seed),
+        roadProblem(7, 5, seed),
+        crowd(7, 5, 0, seed),
+        crowd(7, 5, 0.2, seed),
+        crowd(7, 6, 0.01, seed)
+      ])
+        expect(found(problem)).toMatchObject({ worst: bruteForce(problem), isProven: true });
+  });
+
   it('is never worse than the present plan or a greedy one, also in what comes after the worst', () => {
     fc.assert(
       fc.property(smallProblem, (problem) => {

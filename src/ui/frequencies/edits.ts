@@ -1,0 +1,24 @@
+/** What the frequency view changes: one named undo step each. */
+import { t } from '#i18n/message';
+import { updateChannel } from '#plan/edits/index';
+import type { Circuit } from '#plan/schema';
+import type { Bench } from '../bench';
+import { circuitName, nameOf } from '../names';
+
+/** `merge`: steps in a row with the same key are one; null for a step of its own. */
+export function putOnSetting(bench: Bench, circuit: string, setting: number, merge: string | null): void {
+  const { site } = bench.state;
+  bench.editor.commit({
+    label: t('step.setting', { name: circuitName(site, circuit) }),
+    site: updateChannel(site, circuit, { frequencySetting: setting, frequency_Hz: null }),
+    ...(merge === null ? {} : { merge })
+  });
+}
+
+export function togglePin(bench: Bench, circuit: Circuit): void {
+  const isPinned = circuit.channel?.pinned === true;
+  bench.editor.commit({
+    label: t(isPinned ? 'step.unpin' : 'step.pin', { name: nameOf(circuit) }),
+    site: updateChannel(bench.state.site, circuit.id, { pinned: isPinned ? undefined : true })
+  });
+}
