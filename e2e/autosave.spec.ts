@@ -25,6 +25,25 @@ test('a change made just before the page goes away is kept too', async ({ page }
   await expect(page).toHaveTitle(/^In a hurry/);
 });
 
+test('a change survives even where the browser drops the last write', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await page.evaluate(() => {
+    // what a page that goes away asks of the database may never be done
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('The page goes away.', 'AbortError');
+    };
+  });
+  await desk.type('Site name', 'Dropped');
+  await page.reload();
+  await desk.settled();
+  await expect(page).toHaveTitle(/^Dropped/);
+  await desk.kept();
+  await page.reload();
+  await desk.settled();
+  await expect(page).toHaveTitle(/^Dropped/);
+});
+
 test('a second tab never writes over the work of the first', async ({ page, context }) => {
   const first = new Desk(page);
   await first.open();

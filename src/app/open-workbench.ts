@@ -5,6 +5,7 @@ import { readSite } from '#plan/read';
 import type { Site } from '#plan/schema';
 import { browserFileHost } from '#storage/browser-file-host';
 import { createDatabaseStore } from '#storage/database';
+import { leaveLastWords, takeLastWords } from '#storage/last-words';
 import { askToPersist } from '#storage/persistence';
 import { recover, type Recovery } from '#storage/recovery';
 import { keptStates, type StateStore } from '#storage/states';
@@ -44,6 +45,8 @@ export async function openWorkbench(isSafe: boolean): Promise<Workbench> {
     (found) => (typeof found === 'string' ? found : null),
     () => (isSafe ? null : sessionStorage)
   );
+  const lastWords = () => (isSafe ? null : localStorage);
+  await takeLastWords(lastWords, store);
   const claim: SlotClaim = isSafe
     ? { slot: freshSlot(), recoverFrom: null }
     : await claimSlot({
@@ -72,7 +75,11 @@ export async function openWorkbench(isSafe: boolean): Promise<Workbench> {
     stopWaiting();
     askToPersist();
   });
-  listen(window, 'pagehide', () => void bench.flush());
+  listen(window, 'pagehide', () => {
+    const last = bench.unsaved();
+    if (last) leaveLastWords(lastWords, last);
+    void bench.flush();
+  });
   listen(document, 'visibilitychange', () => {
     if (document.visibilityState === 'hidden') void bench.flush();
   });

@@ -265,6 +265,11 @@ export class Workbench implements Bench {
     return this.#autosave.flush();
   }
 
+  /** For the moment when the page goes away: what a write may not reach any more. */
+  unsaved() {
+    return this.#autosave.unsaved();
+  }
+
   #open(site: Site, handle: FileHandle | null) {
     this.#autosave.beginState();
     this.#handle = handle;

@@ -17,11 +17,14 @@ const subjectOf = (row: Readonly<Record<string, unknown>>, index: number): strin
   if (typeof row['id'] === 'string') return row['id'];
   if (typeof row['a'] === 'string' && typeof row['b'] === 'string') return `${row['a']} + ${row['b']}`;
   if (typeof row['subject'] === 'string') return row['subject'];
+  if (typeof row['kind'] === 'string') return `${row['kind']} #${index + 1}`;
+  if (typeof row['circuit'] === 'string') return row['circuit'];
+  if (typeof row['setting'] === 'number') return `setting ${row['setting']}`;
   if (typeof row['vehicle'] === 'string') return `${row['vehicle']} #${index + 1}`;
   return String(index + 1);
 };
 
-const NAMES = new Set(['id', 'a', 'b', 'subject', 'vehicle']);
+const NAMES = new Set(['id', 'a', 'b', 'subject', 'vehicle', 'circuit']);
 
 /** Rows of an object; lists of objects inside it become rows of their own with a longer subject. */
 const rowsOf = (value: object, subject: string, prefix: string): [string, string, Cell][] =>

@@ -2,6 +2,7 @@
 import { format } from '#units/format';
 import type { QuantityKind, UnitSystem } from '#units/kind';
 import type { PartialReport } from './report';
+import { beatBlock, channelBlock } from './report-text-beats';
 import {
   capacitanceBlock,
   classBlock,
@@ -15,7 +16,7 @@ import { block } from './text-table';
 export const reportText = (report: PartialReport, system: UnitSystem): string => {
   const say = (value: number, kind: QuantityKind): string => format(value, kind, system).text;
   const lines = [`${report.site}  (${report.file})`];
-  const { loops, couplings, circuits, probes, beats, quantities, findings } = report;
+  const { loops, couplings, circuits, probes, channels, beats, quantities, findings } = report;
   if (loops)
     lines.push(
       ...block(
@@ -115,24 +116,8 @@ export const reportText = (report: PartialReport, system: UnitSystem): string =>
         'none'
       )
     );
-  if (beats)
-    lines.push(
-      ...block(
-        'Channels that can run at the same time',
-        [
-          ['pair', 'k', 'apart', 'ripple', 'over threshold', 'verdict'],
-          ...beats.map((beat) => [
-            `${beat.a} + ${beat.b}`,
-            beat.k.toExponential(2),
-            say(beat.separation_Hz, 'frequency'),
-            say(beat.ripple, 'ratio'),
-            beat.ratio.toPrecision(2),
-            beat.verdict
-          ])
-        ],
-        'none'
-      )
-    );
+  if (channels) lines.push(...channelBlock(channels, say));
+  if (beats) lines.push(...beatBlock(beats, say));
   if (quantities)
     lines.push(
       ...block(

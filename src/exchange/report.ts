@@ -7,6 +7,7 @@ export const SECTIONS = [
   'couplings',
   'circuits',
   'probes',
+  'channels',
   'beats',
   'quantities',
   'findings'
@@ -25,6 +26,7 @@ export const reportOf = (site: Site, file: string, assessment: Assessment): Repo
   couplings: assessment.couplings,
   circuits: assessment.circuits,
   probes: assessment.probes,
+  channels: assessment.channels,
   beats: assessment.beats,
   quantities: assessment.quantities,
   findings: assessment.findings

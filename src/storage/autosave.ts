@@ -5,7 +5,7 @@
  * of them reach back minutes, not seconds. The document itself is never lost by a failure here: it stays in memory,
  * the failure is reported, and the write is tried again.
  */
-import { isKeptState, newestFirst, type StateStore } from './states';
+import { isKeptState, newestFirst, type KeptState, type StateStore } from './states';
 import { refusalOf, type Refusal } from './refusal';
 
 /** Seconds. */
@@ -34,6 +34,8 @@ export interface Autosave<Document> {
   changed(document: Document): void;
   /** Writes what waits, now. Never rejects: what went wrong is reported as the state. */
   flush(): Promise<void>;
+  /** The newest state that may not have reached the store yet; null if all of it has. */
+  unsaved(): KeptState | null;
   /** The next change begins a new state: what was kept before stays as it is. */
   beginState(): void;
   close(): void;
@@ -59,6 +61,7 @@ export function createAutosave<Document extends object>(
   let reported: SaveState['kind'] | null = null;
   let cancelTimer: (() => void) | null = null;
   let writing: Promise<void> | null = null;
+  let inWriting: readonly Waiting<Document>[] = [];
 
   function schedule(delay: number) {
     cancelTimer ??= options.after(delay, () => {
@@ -88,6 +91,13 @@ export function createAutosave<Document extends object>(
     return target.begun;
   }
 
+  const stateOf = (document: Document, target: Row): KeptState => ({
+    slot,
+    begun: begunOf(target),
+    savedAt: options.now(),
+    ...options.describe(document)
+  });
+
   async function trim() {
     const states = (await store.list()).filter(isKeptState).filter((state) => state.slot === slot);
     for (const old of states.sort(newestFirst).slice(STATES_KEPT)) await store.remove(slot, old.begun);
@@ -101,8 +111,7 @@ export function createAutosave<Document extends object>(
   async function write(documents: readonly Waiting<Document>[]) {
     for (const [at, { document, row: target }] of documents.entries()) {
       try {
-        const begun = begunOf(target);
-        await store.put({ slot, begun, savedAt: options.now(), ...options.describe(document) });
+        await store.put(stateOf(document, target));
       } catch (problem) {
         putBack(documents.slice(at));
         report({ kind: 'not saved', why: refusalOf(problem) });
@@ -123,9 +132,11 @@ export function createAutosave<Document extends object>(
     waiting = [];
     stopTimer();
     report({ kind: 'saving' });
+    inWriting = documents;
     writing = write(documents);
     await writing;
     writing = null;
+    inWriting = [];
   }
 
   return {
@@ -136,6 +147,10 @@ export function createAutosave<Document extends object>(
       schedule(DELAY);
     },
     flush,
+    unsaved() {
+      const newest = waiting.at(-1) ?? inWriting.at(-1);
+      return newest ? stateOf(newest.document, newest.row) : null;
+    },
     beginState() {
       row = { begun: null };
     },

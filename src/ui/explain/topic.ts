@@ -32,6 +32,7 @@ export const EXPLAINED = [
   'class-margin',
   'steel-cost',
   'coupling',
+  'sweep',
   'separation',
   'ripple',
   'next-lane'

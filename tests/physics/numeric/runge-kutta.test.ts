@@ -62,7 +62,7 @@ describe('the classical Runge–Kutta method', () => {
     const errors = [1, 2, 4].map((times) => Math.abs(run(flow, start, end, steps * times)[0]! - wanted));
     // half the step, a sixteenth of the error
     for (const [coarse, fine] of [errors.slice(0, 2), errors.slice(1)])
-      expect(Math.log2(coarse! / fine!)).toBeCloseTo(4, 0);
+      expect(Math.abs(Math.log2(coarse! / fine!) - 4)).toBeLessThan(0.2);
     expect(errors[2]).toBeLessThan(1e-7);
   });
 
