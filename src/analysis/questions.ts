@@ -5,6 +5,8 @@
 import type { Site } from '#plan/schema';
 import type { TurnsAdvice, TurnsWish } from './advice/advice';
 import { adviseTurnsInSteps } from './advice/advise-turns';
+import type { FrequencyPlan, PlanWish } from './frequency-plan/plan';
+import { createFrequencyPlanner } from './frequency-plan/plan-in-steps';
 import type { Steps } from './steps';
 
 export interface Questions {
@@ -13,6 +15,8 @@ export interface Questions {
     readonly asked: { readonly circuit: string; readonly wish: TurnsWish };
     readonly answer: TurnsAdvice | null;
   };
+  /** Which settings let no two channels beat, as far as settings can. */
+  readonly 'plan-frequencies': { readonly asked: PlanWish; readonly answer: FrequencyPlan };
 }
 
 export type QuestionKind = keyof Questions;
@@ -20,7 +24,8 @@ export type Asked<K extends QuestionKind> = Questions[K]['asked'];
 export type AnswerTo<K extends QuestionKind> = Questions[K]['answer'];
 
 const ANSWERERS: { readonly [K in QuestionKind]: (site: Site, asked: Asked<K>) => Steps<AnswerTo<K>> } = {
-  'advise-turns': (site, { circuit, wish }) => adviseTurnsInSteps(site, circuit, wish)
+  'advise-turns': (site, { circuit, wish }) => adviseTurnsInSteps(site, circuit, wish),
+  'plan-frequencies': createFrequencyPlanner()
 };
 
 export const answerInSteps = <K extends QuestionKind>(

@@ -12,6 +12,7 @@ describe('samples', () => {
       'bicycle-stop-line',
       'car-park-counting-pair',
       'driveway-gate',
+      'exit-lanes-that-beat',
       'loading-bay-on-steel',
       'stop-line-two-lanes'
     ]);

@@ -18,16 +18,20 @@ export interface Offer {
   readonly tanks: readonly BeatTank[];
   /** Position in `tanks` of what it is tuned to now; −1 where that is not offered. */
   readonly present: number;
+  /** As it is, if it oscillates. */
+  readonly now: BeatTank | null;
 }
 
 export type OfferMaker = (circuit: Circuit, survey: Survey, shift: Deepest) => Offer | null;
 
-const tuningOf = (tank: BeatTank | undefined): Omit<Tuning, 'setting'> => ({
-  frequency_Hz: tank?.sweep.rest_Hz ?? null
-});
-
-export const settingOf = ({ channel }: Pick<BeatTank, 'channel'>): number | null =>
+const settingOf = ({ channel }: Pick<BeatTank, 'channel'>): number | null =>
   channel.frequency_Hz === null ? channel.frequencySetting : null;
+
+/** `running`: the same, or null where it does not oscillate. */
+export const tuningOf = (tank: BeatTank, running: BeatTank | null = tank): Tuning => ({
+  setting: settingOf(tank),
+  frequency_Hz: running?.sweep.rest_Hz ?? null
+});
 
 /** Null for a circuit that is on no channel, or cannot be wound. What has been solved is kept. */
 export const createOfferMaker = (): OfferMaker => {
@@ -68,13 +72,15 @@ export const createOfferMaker = (): OfferMaker => {
     const present = presentTank(circuit, survey, shift);
     if (!present) return null;
     const { channel, unit } = present;
-    const isSilent = !oscillates(present);
-    const before = { setting: settingOf(present), ...tuningOf(isSilent ? undefined : present) };
+    const now = oscillates(present) ? present : null;
+    const isSilent = now === null;
+    const before = tuningOf(present, now);
     const own = { circuit: circuit.id, unit: unit.id, number: channel.number, before };
     const only = (reason: KeptReason): Offer => ({
       channel: { ...own, kept: isSilent ? 'no oscillation' : reason, excluded: [] },
       tanks: isSilent ? [] : [present],
-      present: isSilent ? -1 : 0
+      present: isSilent ? -1 : 0,
+      now
     });
     if (channel.frequency_Hz !== null) return only('given');
     if (channel.pinned) return only('pinned');
@@ -87,13 +93,14 @@ export const createOfferMaker = (): OfferMaker => {
     const excluded = tuned.flatMap(({ setting, tank }): ExcludedSetting[] => {
       if (!tank) return [{ setting, frequency_Hz: null, why: 'no oscillation' }];
       if (tanks.includes(tank)) return [];
-      return [{ setting, ...tuningOf(tank), why: 'outside the usual band' }];
+      return [{ ...tuningOf(tank), setting, why: 'outside the usual band' }];
     });
     const kept = tanks.length === 0 ? 'no oscillation' : tanks.length === 1 ? 'one setting' : null;
     return {
       channel: { ...own, kept, excluded },
       tanks,
-      present: tanks.findIndex((tank) => settingOf(tank) === before.setting)
+      present: tanks.findIndex((tank) => settingOf(tank) === before.setting),
+      now
     };
   };
 };

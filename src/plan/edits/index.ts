@@ -6,6 +6,7 @@
  */
 export * from './circuits';
 export * from './copies';
+export * from './frequency-plan';
 export * from './handles';
 export * from './lanes';
 export * from './lead-in';
