@@ -81,9 +81,9 @@ describe('a beat', () => {
     expect(relativeError(swapped.ratio, beat.ratio)).toBeLessThan(1e-9);
   });
 
-  it('is averaged by the measuring time: |k|·(f1/f2)/(π·Δf·T)', () => {
+  it('is averaged by the measuring time: |k|·2·f1/(f1 + f2)/(π·Δf·T)', () => {
     const beat = beatOf(given('U1', 51_500), given('U2', 50_000), units);
-    const drive = Math.sqrt(1) * (51_500 / 50_000);
+    const drive = Math.sqrt(1) * ((2 * 51_500) / (51_500 + 50_000));
     const wanted = (Math.abs(beat.k) * drive) / (Math.PI * 1_500 * 0.005);
     // both circuits have nearly the same inductance; it falls a little with frequency
     expect(relativeError(beat.ripple, wanted)).toBeLessThan(0.01);

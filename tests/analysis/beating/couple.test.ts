@@ -3,7 +3,7 @@ import { createAssessor } from '#analysis/assess';
 import type { Beat } from '#analysis/results';
 import { createSurveyor } from '#analysis/survey';
 import type { Site } from '#plan/schema';
-import { relativeError } from '../../physics/support/reference';
+import { referenceOf, relativeError } from '../../physics/support/reference';
 import { channel, circuit, loop, QUICK_VEHICLES, siteOf, square, unit } from '../support/sites';
 
 type Json = Readonly<Record<string, unknown>>;
@@ -49,6 +49,27 @@ describe('lead-ins in one conduit', () => {
     }
   });
 });
+
+interface SideBySide {
+  readonly name: string;
+  readonly mutual_H: number;
+  readonly k: number;
+  readonly site: Readonly<Record<string, unknown>>;
+}
+
+describe('two designs beside each other', () => {
+  const { cases, generator } = referenceOf<SideBySide>('couplings');
+  it.each(cases)(
+    `couple at their terminals as one nodal system of both has it (${generator}): $name`,
+    ({ site, mutual_H, k }) => {
+      const beat = beatOf(siteOf(site));
+      expect(relativeError(beat.coupling.loops_H, mutual_H)).toBeLessThan(TERMINALS);
+      expect(relativeError(beat.k, k)).toBeLessThan(TERMINALS);
+    }
+  );
+});
+/** Currents count by their part in phase with the terminals'; what a lead-in's losses turn is left out. */
+const TERMINALS = 2e-3;
 
 describe('loops of two circuits', () => {
   it('couple with the sense in which they are wound', () => {

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createAssessor } from '#analysis/assess';
-import { sweepOf } from '#analysis/beating/tank';
+import { sweepOf, type Deepest } from '#analysis/beating/tank';
 import { tankAt, tanksOf } from '#analysis/beating/tanks';
-import type { Assessment } from '#analysis/results';
+import type { Assessment, Sweep } from '#analysis/results';
 import { createSurveyor } from '#analysis/survey';
 import type { Site } from '#plan/schema';
 import { relativeError } from '../../physics/support/reference';
@@ -149,9 +149,31 @@ describe('a tank on another setting', () => {
     for (const setting of [1, 2, 3, 4]) {
       const moved = tankAt(from.tank, setting, from.survey)!;
       const drawn = at(setting).tank;
-      expect(moved.sweep).toEqual(drawn.sweep);
+      const frequencies = ({ rest_Hz, cold_Hz, hot_Hz, low_Hz }: Sweep) => [rest_Hz, cold_Hz, hot_Hz, low_Hz];
+      expect(frequencies(moved.sweep)).toEqual(frequencies(drawn.sweep));
       expect(moved.solved.inductance).toBe(drawn.solved.inductance);
       expect(moved.channel).toEqual(drawn.channel);
     }
   });
+
+  it.each([30, 500])(
+    'is shifted by vehicles as the drawing with that setting is: %i m of lead-in',
+    (length) => {
+      const surveyor = createSurveyor();
+      const drawing = (setting: number) =>
+        one({ channel: onSetting(setting), leadIn: { cable: 'pair-14', length } });
+      const shiftAt = (setting: number): Deepest => {
+        const { deepest: deltaLOverL, vehicle } = assess(drawing(setting)).channels[0]!.sweep;
+        return { deltaLOverL, vehicle };
+      };
+      const survey = surveyor.survey(drawing(1));
+      const from = tanksOf(survey, () => shiftAt(1))[0]!;
+      for (const setting of [2, 3, 4]) {
+        const moved = tankAt(from, setting, survey)!.sweep.deepest;
+        const drawn = shiftAt(setting).deltaLOverL;
+        expect(drawn).toBeLessThan(-1e-3);
+        expect(Math.abs(moved / drawn - 1)).toBeLessThan(0.002);
+      }
+    }
+  );
 });

@@ -163,7 +163,8 @@ class Nodes:
         self.admittance(far, low, (a - 1) / b)
         return far
 
-    def impedance(self, at, z):
+    def voltages(self, at, z):
+        """Of every node, with one ampere into `at`."""
         n, m = self.count, len(self.branches)
         full, drive = np.zeros((n + m, n + m), complex), np.zeros(n + m, complex)
         for i, j, y in self.stamps:
@@ -176,7 +177,7 @@ class Nodes:
                     full[n + k, node] += sign
         full[n:, n:] = -z
         drive[at] = 1
-        return np.linalg.solve(full, drive)[at]
+        return np.linalg.solve(full, drive)
 
 
 def entries_of(circuit):
@@ -188,9 +189,9 @@ def loops_of(site, circuit):
     return [by_id[entry['loop']] for entry in entries_of(circuit)]
 
 
-def terminal_impedance(site, circuit, frequency, z):
-    """z: of the bare loops, in the order of the strings."""
-    omega, net, loops = 2 * math.pi * frequency, Nodes(), loops_of(site, circuit)
+def wired(net, site, circuit, frequency):
+    """Puts the circuit's lines and loops into the net, the loops' branches in the order of the strings; its terminal."""
+    omega, loops = 2 * math.pi * frequency, loops_of(site, circuit)
     head = place = net.node()
     lead = circuit['leadIn']
     for piece in reversed([lead, *lead.get('further', [])]):
@@ -206,7 +207,22 @@ def terminal_impedance(site, circuit, frequency, z):
             net.branches.append((bottom, end) if entry.get('reversed') else (end, bottom))
             net.admittance(end, bottom, shunt_admittance(site, loop, frequency))
             top, k = bottom, k + 1
-    return net.impedance(head, z)
+    return head
+
+
+def terminal_impedance(site, circuit, frequency, z):
+    """z: of the bare loops, in the order of the strings."""
+    net = Nodes()
+    head = wired(net, site, circuit, frequency)
+    return net.voltages(head, z)[head]
+
+
+def transfer_impedance(site, a, b, frequency):
+    """Volts at the open terminals of `b`, per ampere into those of `a`."""
+    net = Nodes()
+    heads = [wired(net, site, circuit, frequency) for circuit in (a, b)]
+    z = loop_impedances(site, loops_of(site, a) + loops_of(site, b), frequency, None)
+    return net.voltages(heads[0], z)[heads[1]]
 
 
 def figures_at(site, circuit, frequency, steel, change=0):
