@@ -167,7 +167,7 @@ test.describe('how it was computed', () => {
   test('opens by the mouse from every table below', async ({ page }) => {
     const desk = new Desk(page);
     await desk.open();
-    for (const view of ['Circuits', 'Neighbours', 'Quantities']) {
+    for (const view of ['Circuits', 'Next lane', 'Quantities']) {
       await desk.tables.getByRole('tab', { name: view }).click();
       await desk.tables.getByTitle('How this was computed').first().click();
       const dialog = page.getByRole('dialog');

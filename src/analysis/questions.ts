@@ -5,6 +5,8 @@
 import type { Site } from '#plan/schema';
 import type { TurnsAdvice, TurnsWish } from './advice/advice';
 import { adviseTurnsInSteps } from './advice/advise-turns';
+import type { BeatSimulation, SimulationWish } from './beat-simulation/simulation';
+import { createBeatSimulator } from './beat-simulation/simulate-in-steps';
 import type { FrequencyPlan, PlanWish } from './frequency-plan/plan';
 import { createFrequencyPlanner } from './frequency-plan/plan-in-steps';
 import type { Steps } from './steps';
@@ -17,6 +19,8 @@ export interface Questions {
   };
   /** Which settings let no two channels beat, as far as settings can. */
   readonly 'plan-frequencies': { readonly asked: PlanWish; readonly answer: FrequencyPlan };
+  /** Two channels let run in time; null where one of them is not there or does not oscillate. */
+  readonly 'simulate-beat': { readonly asked: SimulationWish; readonly answer: BeatSimulation | null };
 }
 
 export type QuestionKind = keyof Questions;
@@ -25,7 +29,8 @@ export type AnswerTo<K extends QuestionKind> = Questions[K]['answer'];
 
 const ANSWERERS: { readonly [K in QuestionKind]: (site: Site, asked: Asked<K>) => Steps<AnswerTo<K>> } = {
   'advise-turns': (site, { circuit, wish }) => adviseTurnsInSteps(site, circuit, wish),
-  'plan-frequencies': createFrequencyPlanner()
+  'plan-frequencies': createFrequencyPlanner(),
+  'simulate-beat': createBeatSimulator()
 };
 
 export const answerInSteps = <K extends QuestionKind>(

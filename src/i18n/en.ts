@@ -5,22 +5,26 @@ import { explain } from './en/explain';
 import { explainCircuit } from './en/explain-circuit';
 import { frequencies } from './en/frequencies';
 import { plan } from './en/plan';
+import { planner } from './en/planner';
 import { readout } from './en/readout';
 import { section } from './en/section';
 import { steel } from './en/steel';
 import { shell } from './en/shell';
+import { simulator } from './en/simulator';
 import { views } from './en/views';
 import { wiring } from './en/wiring';
 
 export const en = {
   ...advice,
   ...shell,
+  ...simulator,
   ...steel,
   ...section,
   ...explain,
   ...explainCircuit,
   ...frequencies,
   ...plan,
+  ...planner,
   ...details,
   ...readout,
   ...views,

@@ -18,7 +18,7 @@ export const connectWorker: Connect = (onCrash) => {
     assess: (site, revision, prepare) => api.assess(site, revision, prepare),
     ask: <K extends QuestionKind>(question: Question<K>, revision: number, onShare: (share: number) => void) =>
       // the wrapped method has lost its type parameter
-      api.ask(question as Question, revision, proxy(onShare)) as Promise<Reply<K> | null>,
+      api.ask(question, revision, proxy(onShare)) as Promise<Reply<K> | null>,
     drop: (kind) => void api.drop(kind),
     close() {
       worker.terminate();

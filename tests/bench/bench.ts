@@ -13,6 +13,7 @@ import { vehicleOf } from '#plan/catalogue/vehicles';
 import { wireOf } from '#plan/catalogue/wires';
 import type { Site } from '#plan/schema';
 import { bigSite, withLoopAt, withMats } from '../support/big-site';
+import { measureFrequencyPlans } from './frequency-plan';
 import { measurePage } from './page';
 import { neumannExternal, neumannMutual } from './quadrature';
 
@@ -122,4 +123,5 @@ console.log(
     `most ${(100 * selfError).toPrecision(2)} % of a self-inductance and ${(1e12 * mutualError).toPrecision(2)} pH of a mutual one`
 );
 
+measureFrequencyPlans();
 await measurePage();

@@ -7,8 +7,9 @@ import type { Chain } from '#physics/circuit/line';
 import { wireOf, wiresOf } from '#plan/catalogue/wires';
 import type { Circuit, Loop, Site } from '#plan/schema';
 import { createModeller, ownMeans, solveAlone, type Alone, type AloneMeans } from '../electrical/alone';
-import { ASSUMED_FREQUENCY, type SolvedCircuit } from '../electrical/circuit-model';
+import { ASSUMED_FREQUENCY } from '../electrical/circuit-model';
 import { leadInChains, tailChain } from '../electrical/lead';
+import { loopShareOf } from '../electrical/loop-share';
 import { conditionsOf, coverOf, impedanceOf, leakageOf } from '../electrical/loop-model';
 import { finish, type Steps } from '../steps';
 import type { TurnsAdvice, TurnsChoice, TurnsWish } from './advice';
@@ -21,19 +22,6 @@ const MOST_TURNS = 12;
 /** Over the window's upper end by this factor. */
 const FAR_BEYOND = 2;
 const TURNS = Array.from({ length: MOST_TURNS }, (_, k) => k + 1);
-
-/** Relative change of the terminal inductance over that of the loops' own: energy in their field over all of it. */
-const loopShareOf = (solved: SolvedCircuit): number => {
-  let sum = 0;
-  solved.weights.forEach((row, i) =>
-    row.forEach((weight, j) => {
-      const henries =
-        i === j ? solved.loops[i]!.inductance + solved.steelOf(i).re : solved.input.mutual(i, j);
-      sum += weight * henries;
-    })
-  );
-  return sum / solved.inductance;
-};
 
 const lowestResonance = ({ solved, loops }: Alone, site: Site): number =>
   Math.min(

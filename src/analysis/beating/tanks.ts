@@ -3,6 +3,7 @@ import { temperaturesOf } from '#plan/catalogue/tolerances';
 import type { Circuit, Site } from '#plan/schema';
 import { circuitInput } from '../electrical/circuit-input';
 import { solveCircuit } from '../electrical/circuit-model';
+import { loopShareOf } from '../electrical/loop-share';
 import { solveConditional } from '../electrical/conditional';
 import { RecentCache } from '../recent-cache';
 import type { ChannelReadout } from '../results';
@@ -33,11 +34,12 @@ const tunedTo = (circuit: Circuit, frequencySetting: number): Circuit => ({
 });
 
 /**
- * The same circuit on another setting of its unit; null where it would not oscillate. The vehicle's ΔL/L is taken as it
- * is: between two settings it differs by less than a hundredth of itself.
+ * The same circuit on another setting of its unit; null where it would not oscillate. The vehicle's ΔL/L follows what the
+ * terminals see of the loops at that frequency: short lead-ins change it by less than a hundredth of itself, long ones by
+ * more.
  */
 export const tankAt = (
-  { circuit, unit, sweep }: BeatTank,
+  { circuit, unit, sweep, solved: present }: BeatTank,
   setting: number,
   { site, modelled, means }: Pick<Survey, 'site' | 'modelled' | 'means'>
 ): BeatTank | null => {
@@ -46,7 +48,8 @@ export const tankAt = (
   if (!conditional || conditional.solved.frequencyFrom !== 'setting') return null;
   const { solved, rest, under } = conditional;
   const [cold, hot] = temperaturesOf(site).map((temperature_C) => under({ temperature_C }));
-  const { deepest: deltaLOverL, vehicle } = sweep;
+  const { deepest, vehicle } = sweep;
+  const deltaLOverL = deepest === 0 ? 0 : (deepest * loopShareOf(solved, present)) / loopShareOf(present);
   return {
     circuit: tuned,
     channel: tuned.channel!,

@@ -1,6 +1,6 @@
 /**
  * The plan whose worst ratio is smallest: a search for the smallest limit that some plan keeps, by halving the list of
- * all ratios there are. What cannot be decided within its budget is tried again with more; what remains open lies between
+ * all ratios there are. The limit just below the best plan is tried again with ever more; what remains open lies between
  * the best plan found and the largest limit proven to be kept by none.
  */
 import { attempt, type Purse } from './attempt';
@@ -13,9 +13,11 @@ export interface Bottleneck {
   readonly lowerBound: number;
 }
 
-/** Choices that a first try of a limit may take; each later round of tries may take so many times more. */
+/** Choices that a first try of a limit may take; each later one may take so many times more. */
 const FIRST_TRY = 2_000;
 const MORE = 4;
+/** Share of the purse that is left for the bound where nothing is proven. */
+const FOR_BELOW = 0.25;
 
 /**
  * `start` is a plan that keeps `capOf`: the largest ratio of a pair that does not count (its limit all the same), null
@@ -43,6 +45,7 @@ export function* bottleneck(
   let kept = ratios.length - 1;
   let refuted = -1;
   const begun = kept;
+  const forBelow = FOR_BELOW * purse.left;
   const share = (): number => 1 - Math.log(kept - refuted) / Math.log(begun + 2);
 
   function* tryAt(position: number, most: number): Generator<void, 'found' | 'none' | 'given up'> {
@@ -56,24 +59,31 @@ export function* bottleneck(
     return result.kind;
   }
 
-  for (let most = FIRST_TRY; refuted + 1 < kept && purse.left > 0; most *= MORE) {
-    // from above: the smallest limit that a plan is found for
+  /** The smallest limit that a plan is found for, by halving what lies between the best plan and what is refuted. */
+  function* fromAbove(most: number): Generator<number, void> {
     let open = refuted;
-    while (open + 1 < kept && purse.left > 0) {
+    while (open + 1 < kept && purse.left > forBelow) {
       const middle = Math.floor((open + kept) / 2);
       if ((yield* quietly(tryAt(middle, most), share)) !== 'found') open = middle;
       yield share();
     }
-    // from below: the largest limit that is proven to be kept by none
-    let undecided = Math.max(open, refuted);
-    while (refuted + 1 < undecided && purse.left > 0) {
-      const middle = Math.floor((refuted + undecided) / 2);
-      const kind = yield* quietly(tryAt(middle, most), share);
-      if (kind === 'found') break;
-      if (kind === 'given up') undecided = middle;
+  }
+
+  /** The largest limit that is proven to be kept by none. */
+  function* fromBelow(most: number): Generator<number, void> {
+    let open = kept;
+    while (refuted + 1 < open && purse.left > 0) {
+      const middle = Math.floor((refuted + open) / 2);
+      if ((yield* quietly(tryAt(middle, most), share)) !== 'none') open = middle;
       yield share();
     }
   }
+
+  // one limit below the best plan decides: no plan keeps it, and the plan is proven best; or one does, and is better
+  yield* fromAbove(FIRST_TRY);
+  for (let most = FIRST_TRY * MORE; refuted + 1 < kept && purse.left > forBelow; most *= MORE)
+    if ((yield* quietly(tryAt(kept - 1, most), share)) === 'found') yield* fromAbove(most);
+  yield* fromBelow(forBelow / 8);
   const isProven = refuted + 1 >= kept;
   return { ...best, lowerBound: isProven ? best.worst : ratios[refuted + 1]! };
 }

@@ -19,6 +19,9 @@ import { pairTables } from './tables';
 const SOLVED = 0.3;
 const RATED = 0.6;
 
+/** Clear, with a fifth to spare. */
+const ENOUGH = 0.8 * WATCH_FROM;
+
 const NO_SHIFT: Deepest = { deltaLOverL: 0, vehicle: null };
 
 export type FrequencyPlanner = (site: Site, wish: PlanWish) => Steps<FrequencyPlan>;
@@ -28,7 +31,7 @@ export const createFrequencyPlanner = (): FrequencyPlanner => {
   const surveyor = createSurveyor();
   const offerOf = createOfferMaker();
 
-  return function* (site, { shifts }) {
+  return function* (site, { aim, shifts }) {
     const survey = surveyor.survey(site);
     const offers: Offer[] = [];
     for (const [k, circuit] of site.circuits.entries()) {
@@ -49,11 +52,8 @@ export const createFrequencyPlanner = (): FrequencyPlanner => {
       pairs: yield* within(rating, SOLVED, RATED),
       ranks: tuned.map(({ tanks }) => tanks.map(({ sweep }) => sweep.rest_Hz))
     };
-    const { plan, isProven, lowerBound, nodes } = yield* within(
-      searchPlan(problem, { calm: WATCH_FROM }),
-      RATED,
-      1
-    );
+    const wishes = { calm: WATCH_FROM, enough: aim === 'fewest changes' ? ENOUGH : 0 };
+    const { plan, worst, isProven, lowerBound, nodes } = yield* within(searchPlan(problem, wishes), RATED, 1);
     const chosen = new Map(tuned.map((offer, k) => [offer, offer.tanks[plan[k]!]!]));
     const isKept = (id: string): boolean =>
       offers.some(({ channel }) => channel.circuit === id && channel.kept !== null);
@@ -69,6 +69,7 @@ export const createFrequencyPlanner = (): FrequencyPlanner => {
         survey.means
       ),
       after: stateOf([...chosen.values()], isKept, site, survey.means),
+      smallest: worst,
       isProven,
       lowerBound,
       nodes

@@ -2,7 +2,15 @@
 import type { BeatVerdict } from '../results';
 import type { Deepest } from '../beating/tank';
 
+/**
+ * 'smallest ripple': the smallest worst ratio, whatever has to be changed for it. 'fewest changes': few settings changed,
+ * as long as every pair that can be clear is clear.
+ */
+export const PLAN_AIMS = ['smallest ripple', 'fewest changes'] as const;
+export type PlanAim = (typeof PLAN_AIMS)[number];
+
 export interface PlanWish {
+  readonly aim: PlanAim;
   /** By circuit the vehicle that shifts it most, as the assessment of the same drawing has it; none counts as no shift. */
   readonly shifts: Readonly<Record<string, Deepest>>;
 }
@@ -58,7 +66,9 @@ export interface FrequencyPlan {
   readonly channels: readonly PlannedChannel[];
   readonly before: PlanState;
   readonly after: PlanState;
-  /** Whether no plan has a smaller `after.changeable`; else none has one under `lowerBound`. */
+  /** The smallest worst ratio found, of the pairs about which a plan can do something; what 'fewest changes' may stay above. */
+  readonly smallest: number;
+  /** Whether no plan has a smaller one; else none has one under `lowerBound`. */
   readonly isProven: boolean;
   readonly lowerBound: number;
   /** Choices tried. */

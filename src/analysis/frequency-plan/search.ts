@@ -14,13 +14,15 @@ import { isOpen, pairsByChannel, presentOf, ratioOf, worstOf, type Plan, type Pl
 export interface SearchWishes {
   /** Ratios up to this need not be improved once the worst is settled. */
   readonly calm: number;
+  /** A worst ratio that is small enough: up to it fewer changes count for more. The smallest one there is, unless given. */
+  readonly enough?: number;
   /** Choices that the search for the smallest worst ratio may try. */
   readonly budget?: number;
 }
 
 export interface PlanFound {
   readonly plan: Plan;
-  /** Of the pairs with a channel that has a choice; 0 without any. */
+  /** The smallest worst ratio found, of the pairs with a channel that has a choice; 0 without any. The plan's own, unless more is enough. */
   readonly worst: number;
   readonly isProven: boolean;
   /** No plan has a smaller worst ratio; equal to `worst` where that is proven. */
@@ -29,29 +31,34 @@ export interface PlanFound {
   readonly nodes: number;
 }
 
-const BUDGET = 400_000;
+/** Trying one choice takes the longer the more channels there are: 2 000 000 choices for 12 channels, 400 000 for 60. */
+const budgetFor = ({ choices }: PlanProblem): number => Math.round(24e6 / Math.max(8, choices.length));
 /** What may be spent beside it on the next worst ratios, and on fewer changes. */
 const AFTERWARDS = 40_000;
 /** After the worst ratio, so many next ones are searched for by themselves. */
 const ROUNDS = 8;
-const PAIR_ROUNDS = 6;
+const PAIR_ROUNDS = 3;
 
 /** Yields the share done, 0 to 1. */
-export function* searchPlan(problem: PlanProblem, { calm, budget = BUDGET }: SearchWishes): Steps<PlanFound> {
+export function* searchPlan(
+  problem: PlanProblem,
+  { calm, enough = 0, budget = budgetFor(problem) }: SearchWishes
+): Steps<PlanFound> {
   const purse: Purse = { left: budget };
   const first = yield* firstPlan(problem);
   const work = bottleneck(problem, first, () => null, purse);
   const settled = yield* shared(work, (share) => 0.1 + 0.75 * Math.max(share, 1 - purse.left / budget));
   const { worst, lowerBound } = settled;
   const later: Purse = { left: AFTERWARDS };
+  const cap = Math.max(worst, enough);
   // where the worst is below what matters, nothing else may become worse than it
-  const aim: Aim = { calm: Math.min(calm, worst), cap: worst, rounds: PAIR_ROUNDS };
+  const aim: Aim = { calm: Math.min(calm, cap), cap, rounds: PAIR_ROUNDS };
   let plan = settled.plan;
   // what is there already is changed only where that is better
-  if (worstOf(problem, presentOf(problem)) <= worst) plan = presentOf(problem);
+  if (worstOf(problem, presentOf(problem)) <= cap) plan = presentOf(problem);
   yield 0.85;
   plan = yield* quiet(improve(problem, plan, aim));
-  if (worst > calm) plan = yield* nextWorst(problem, plan, aim, later);
+  if (cap > calm) plan = yield* nextWorst(problem, plan, aim, later);
   yield 0.95;
   plan = yield* quiet(fewerChanges(problem, plan, aim.calm, later));
   plan = yield* quiet(improve(problem, plan, aim));
@@ -84,7 +91,7 @@ function* nextWorst(problem: PlanProblem, start: Plan, aim: Aim, purse: Purse): 
       bottleneck(problem, plan, (at) => caps.get(at) ?? null, purse),
       () => 0.9
     );
-    const next = yield* quiet(improve(problem, found.plan, aim));
+    const next = yield* quiet(improve(problem, found.plan, { ...aim, rounds: 0 }));
     if (isBetter(problem, next, plan, aim)) plan = next;
   }
   return plan;

@@ -32,6 +32,7 @@ export const frequencies = {
   'frequencies.legend.pinned': 'pinned',
 
   'frequencies.chart': 'Channels by frequency',
+  'frequencies.pointed': 'Figures of the pair or channel',
   'frequencies.band': '{name}, frequency setting',
   'frequencies.settingAt': 'setting {setting}, {frequency}',
   'frequencies.settingAtPinned': 'setting {setting}, {frequency}, pinned',
@@ -39,8 +40,8 @@ export const frequencies = {
   'frequencies.pair': '{a} + {b}',
   'frequencies.pairLong': '{pair}: {verdict}, {ratio} of the threshold, {separation} apart',
 
-  'frequencies.hint': 'Point at a band or a line. Drag a band to another setting, or step it with the arrow keys; P pins it.',
-  'frequencies.rests': '{frequency} at rest',
+  'frequencies.hint':
+    'Point at a band or a line. Drag a band to another setting, or step it with the arrow keys; P pins it.',
   'frequencies.sweeps': 'sweeps {low} to {high}',
   'frequencies.coldHot': '{cold} cold, {hot} hot',
   'frequencies.deepest': '{vehicle}: −ΔL/L {response}',
@@ -63,7 +64,7 @@ export const frequencies = {
   'frequencies.ripple': 'Ripple',
   'frequencies.ratio': 'Of threshold',
   'frequencies.verdict': 'Verdict',
-  'frequencies.wouldClear': 'What would clear it',
+  'frequencies.wouldClear': 'What would clear it:',
   'frequencies.channel': 'Channel',
   'frequencies.rest': 'At rest',
   'frequencies.low': 'Lowest',
@@ -74,7 +75,6 @@ export const frequencies = {
 
   'remedy.following': '…',
   'remedy.none': 'nothing found',
-  'remedy.further': { one: '{count} more in the table', other: '{count} more in the table' },
   'remedy.apply': 'Apply',
   'remedy.applyLong': 'Apply: {remedy}',
   'remedy.setting': 'setting {setting} on {circuit} ({frequency})',
@@ -84,14 +84,13 @@ export const frequencies = {
   'remedy.scanOther': 'both on {unit}, which scans in turn',
   'remedy.scanNew': 'both on one unit that scans in turn',
   'remedy.threshold': 'threshold {threshold} on {circuit}',
-  'remedy.thresholdAlso': '{first} and {second}',
   'remedy.seesAll': 'still sees all',
   'remedy.loses': 'loses {vehicles}',
   'remedy.measure': 'measure for {time}',
   'remedy.conduit': 'separate conduits',
   'remedy.leaves': '{change}: {ratio}',
-  'remedy.spoils': '{change}: {ratio}, but {worst} with another',
   'remedy.never': '{change}: never at the same time',
+  'remedy.spoils': '{left}, but more with {circuits}',
 
   'step.setting': 'Change the frequency setting of {name}',
   'step.pin': 'Pin the setting of {name}',

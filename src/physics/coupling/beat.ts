@@ -11,7 +11,7 @@
  * which its unit reads as a change of ±k·√(L1/L2)·2·f1/(f1 + f2) in L/L. Averaging over a measuring time T leaves
  * |sin(π·Δf·T)/(π·Δf·T)| of a swing, at most min(1, 1/(π·Δf·T)).
  *
- * This is first order in x = k·f/Δf. Against two limiting oscillators integrated in time (k from 0.005 to 0.02, Δf from 0.4
+ * This is first order in x = k·√(L1/L2)·f/Δf. Against two limiting oscillators integrated in time (k from 0.005 to 0.02, Δf from 0.4
  * to 3 kHz at 50 kHz; `oscillators.ts`, and the same circuit in SPICE) it holds within 10 % for x up to a third, whatever Q
  * and the limiting are. Nearer than that Q and the limiting matter: firm limiting at Q 8 leaves it within 10 % up to x = 2.5;
  * without limiting the two tanks swing √(1 + x²) times as far, at the beat Δf·√(1 + x²), and limiting makes the swings

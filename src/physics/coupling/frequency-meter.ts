@@ -8,37 +8,48 @@ export interface FrequencyMeter {
   hear(time: number, voltage: number, slope: number): void;
   /** Times of the rising crossings so far, s. */
   readonly crossings: readonly number[];
+  /** The voltage's slope at each, V/s: of a sine, its amplitude times 2πf. */
+  readonly slopes: readonly number[];
 }
 
-/** Share of the step, 0 to 1, at which the cubic from (0, y0, m0) to (1, y1, m1), slopes per step, crosses zero. */
-const crossingOf = (y0: number, m0: number, y1: number, m1: number): number => {
+/**
+ * Share of the step, 0 to 1, at which the cubic from (0, y0, m0) to (1, y1, m1), slopes per step, crosses zero, and its
+ * slope there; by Newton's method, kept between what lies below and above.
+ */
+const crossingOf = (y0: number, m0: number, y1: number, m1: number): readonly [number, number] => {
+  const c2 = 3 * (y1 - y0) - 2 * m0 - m1;
+  const c3 = 2 * (y0 - y1) + m0 + m1;
+  const slopeAt = (s: number): number => m0 + s * (2 * c2 + 3 * s * c3);
   let low = 0;
   let high = 1;
   let s = y0 / (y0 - y1);
   for (let n = 0; n < 8; n++) {
-    const c2 = 3 * (y1 - y0) - 2 * m0 - m1;
-    const c3 = 2 * (y0 - y1) + m0 + m1;
     const value = y0 + s * (m0 + s * (c2 + s * c3));
     if (value > 0) high = s;
     else low = s;
-    const next = s - value / (m0 + s * (2 * c2 + 3 * s * c3));
+    const next = s - value / slopeAt(s);
     const moved = next > low && next < high ? next : (low + high) / 2;
-    if (Math.abs(moved - s) < 1e-12) return moved;
+    const isThere = Math.abs(moved - s) < 1e-12;
     s = moved;
+    if (isThere) break;
   }
-  return s;
+  return [s, slopeAt(s)];
 };
 
 export const createFrequencyMeter = (): FrequencyMeter => {
   const crossings: number[] = [];
+  const slopes: number[] = [];
   let before = { time: NaN, voltage: NaN, slope: NaN };
   return {
     crossings,
+    slopes,
     hear: (time, voltage, slope) => {
       const { time: from, voltage: y0, slope: m0 } = before;
       if (y0 < 0 && voltage >= 0) {
         const step = time - from;
-        crossings.push(from + step * crossingOf(y0, m0 * step, voltage, slope * step));
+        const [share, rise] = crossingOf(y0, m0 * step, voltage, slope * step);
+        crossings.push(from + step * share);
+        slopes.push(rise / step);
       }
       before = { time, voltage, slope };
     }

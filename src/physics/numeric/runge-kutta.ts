@@ -6,7 +6,7 @@
 export interface Flow {
   readonly size: number;
   /** Writes f(t, y) into `slope`; must not keep or change `state`. */
-  slopeAt(time: number, state: Float64Array, slope: Float64Array): void;
+  readonly slopeAt: (time: number, state: Float64Array, slope: Float64Array) => void;
 }
 
 /** Moves `state` on by `step` in place. Nothing is allocated per step; not to be shared by two runs at once. */

@@ -36,7 +36,7 @@ export class BandDrag {
     this.#bench = bench;
   }
 
-  /** `pointed_Hz`: the frequency under the pointer; `x`: pixels. A band whose frequency is given stays where it is. */
+  /** `x`: pixels; `pointed_Hz`: the frequency there. A band whose frequency is given stays where it is. */
   press(row: ChannelRow, x: number, pointed_Hz: number): void {
     const { site } = this.#bench.state;
     this.#grip = {
@@ -63,11 +63,11 @@ export class BandDrag {
     this.#last = this.#bench.state.site;
   }
 
-  /** Whether it was a click. */
-  release(): boolean {
-    const isClick = this.#grip !== null && this.held === null;
+  /** The circuit whose band was clicked; null where it was dragged, or none was pressed. */
+  release(): string | null {
+    const clicked = this.held ? null : (this.#grip?.row.circuit.id ?? null);
     this.#drop();
-    return isClick;
+    return clicked;
   }
 
   /** Puts everything back as it was when the band was taken; false without a band in the hand. */

@@ -1,5 +1,4 @@
 /** What would clear a pair, in words: the change, and what it leaves. */
-import { WATCH_FROM } from '#analysis/beating/rate';
 import type { Beat, Remedy } from '#analysis/results';
 import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
@@ -8,8 +7,7 @@ import type { QuantityKind } from '#units/kind';
 import { circuitName, loopName, nameOf, vehicleName } from '../names';
 
 /** "×0.04": a ripple in trip thresholds. */
-export const times = (ratio: number): string =>
-  `×${format(ratio, 'plain', 'metric', { digits: 2 }).text}`;
+export const times = (ratio: number): string => `×${format(ratio, 'plain', 'metric', { digits: 2 }).text}`;
 
 type Pair = Pick<Beat, 'a' | 'b'>;
 type Named = Pick<Site, 'displayUnits' | 'circuits' | 'loops' | 'units' | 'vehicles'>;
@@ -43,7 +41,8 @@ function scanningWords(site: Named, { a, b }: Pair, unit: string | null): string
 }
 
 function changeWords(site: Named, pair: Pair, remedy: Remedy): string {
-  const say = (value: number, kind: QuantityKind) => format(value, kind, site.displayUnits).text;
+  const say = (value: number, kind: QuantityKind, options = {}) =>
+    format(value, kind, site.displayUnits, options).text;
   switch (remedy.kind) {
     case 'setting':
       return t('remedy.setting', {
@@ -63,18 +62,20 @@ function changeWords(site: Named, pair: Pair, remedy: Remedy): string {
     case 'threshold':
       return thresholdWords(site, remedy);
     case 'measuring-time':
-      return t('remedy.measure', { time: say(remedy.measuringTime_s, 'time') });
+      return t('remedy.measure', { time: say(remedy.measuringTime_s, 'time', { digits: 2 }) });
     case 'conduit':
       return t('remedy.conduit');
   }
 }
 
-/** Says so when the change would leave another pair of these circuits worse than this one, and not clear. */
+/** The change, the ratio that it leaves, and with whom else it would beat more. */
 export function remedyWords(site: Named, pair: Pair, remedy: Remedy): string {
-  const { kind, ratio, worstRatio } = remedy;
+  const { kind, ratio, spoils } = remedy;
   const change = changeWords(site, pair, remedy);
-  if (worstRatio >= WATCH_FROM && worstRatio > ratio)
-    return t('remedy.spoils', { change, ratio: times(ratio), worst: times(worstRatio) });
-  if (kind === 'scanning' && ratio === 0) return t('remedy.never', { change });
-  return t('remedy.leaves', { change, ratio: times(ratio) });
+  const left =
+    kind === 'scanning' && ratio === 0
+      ? t('remedy.never', { change })
+      : t('remedy.leaves', { change, ratio: times(ratio) });
+  if (spoils.length === 0) return left;
+  return t('remedy.spoils', { left, circuits: list.format(spoils.map((id) => circuitName(site, id))) });
 }

@@ -34,8 +34,18 @@ const pairsOf = (
 export const problemOf = (
   choices: readonly number[],
   ratio: (a: number, b: number, x: number, y: number) => number,
-  isPair?: (a: number, b: number) => boolean
-): PlanProblem => ({ choices, present: choices.map(() => 0), pairs: pairsOf(choices, ratio, isPair) });
+  isPair?: (a: number, b: number) => boolean,
+  rank?: (channel: number, choice: number) => number
+): PlanProblem => ({
+  choices,
+  present: choices.map(() => 0),
+  pairs: pairsOf(choices, ratio, isPair),
+  ...(rank && {
+    ranks: choices.map((count, channel) =>
+      Array.from({ length: count }, (_, choice) => rank(channel, choice))
+    )
+  })
+});
 
 /** Every ratio by itself: nothing that a search could know beforehand. */
 export const arbitraryProblem = (channels: number, settings: number, seed: number): PlanProblem => {
@@ -68,7 +78,8 @@ export const roadProblem = (channels: number, settings: number, seed: number, pe
       const separation = Math.max(0, Math.abs(frequency(a, x) - frequency(b, y)) - 600);
       return ((0.01 / (distance / 1.9) ** 3) * Math.min(1, 1 / (Math.PI * separation * 0.005))) / 0.001;
     },
-    (a, b) => perUnit === 1 || Math.floor(a / perUnit) !== Math.floor(b / perUnit)
+    (a, b) => perUnit === 1 || Math.floor(a / perUnit) !== Math.floor(b / perUnit),
+    frequency
   );
 };
 
@@ -87,7 +98,9 @@ export const crowd = (channels: number, settings: number, tuning: number, seed: 
     (a, b, x, y) => {
       const separation = Math.max(0, Math.abs(frequency(a, x) - frequency(b, y)) - 600);
       return 10 * couplings[a * channels + b]! * Math.min(1, 1 / (Math.PI * separation * 0.005));
-    }
+    },
+    undefined,
+    frequency
   );
 };
 

@@ -218,6 +218,33 @@ describe('the search for a frequency plan', () => {
     expect(four.plan.filter((choice, k) => choice !== problem.present[k])).toHaveLength(1);
   });
 
+  it('stops at what is enough, and then changes least: brute force knows how little', () => {
+    const ENOUGH = 0.9;
+    let exact = 0;
+    let all = 0;
+    fc.assert(
+      fc.property(smallProblem, (problem) => {
+        const { plan, worst } = finish(searchPlan(problem, { calm: 1, enough: ENOUGH }));
+        const limit = Math.max(worst, ENOUGH);
+        expect(worst).toBe(bruteForce(problem));
+        expect(worstOf(problem, plan)).toBeLessThanOrEqual(limit);
+        const changes = (of: Plan) => of.filter((choice, k) => choice !== problem.present[k]).length;
+        const least = [...everyPlan(problem)]
+          .filter((each) => worstOf(problem, each) <= limit)
+          .reduce((fewest, each) => Math.min(fewest, changes(each)), Infinity);
+        expect(changes(plan)).toBeGreaterThanOrEqual(least);
+        // where pairs stay bad, the next worst counts for more
+        if (worst > ENOUGH) return;
+        all += 1;
+        if (changes(plan) === least) exact += 1;
+      }),
+      { numRuns: 300, seed: 24 }
+    );
+    // fewest changes are not promised, only sought
+    expect(all).toBeGreaterThan(100);
+    expect(exact / all).toBeGreaterThan(0.97);
+  });
+
   it('needs no pairs, and no channels', () => {
     expect(found(problemOf([], () => 0))).toMatchObject({ plan: [], worst: 0, isProven: true });
     expect(

@@ -11,7 +11,11 @@ interface Case {
   readonly separation: number;
   readonly tanks: readonly [Oscillator, Oscillator];
   readonly times: readonly number[];
-  readonly found: readonly { readonly mean: number; readonly swing: number; readonly windowed: readonly number[] }[];
+  readonly found: readonly {
+    readonly mean: number;
+    readonly swing: number;
+    readonly windowed: readonly number[];
+  }[];
 }
 type File = Omit<Reference<Case>, 'tolerance'> & {
   readonly tolerance: { readonly mean: number; readonly swing: number };
@@ -69,8 +73,7 @@ describe(`the ripple law and ${source}`, () => {
       const [own, other] = side === 0 ? tanks : ([tanks[1], tanks[0]] as const);
       const [f, g] = [frequencies[side]!, frequencies[1 - side]!];
       const law = (k / 2) * f * driveOf(own.inductance, other.inductance, f, g);
-      if (holdsFor(pair))
-        expect(relativeError(swing, law)).toBeLessThan(separation > 1000 ? 0.1 : 0.25);
+      if (holdsFor(pair)) expect(relativeError(swing, law)).toBeLessThan(separation > 1000 ? 0.1 : 0.25);
       if (strengthOf(pair) <= 1)
         windowed.forEach((ripple, n) => {
           expect(ripple / (law * averagingOf(separation, times[n]!))).toBeLessThan(1.15);

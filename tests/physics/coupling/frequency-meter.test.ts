@@ -37,6 +37,18 @@ describe('crossings', () => {
     });
   });
 
+  it('know how steeply the sine rises: its amplitude times 2πf', () => {
+    const meter = createFrequencyMeter();
+    for (let n = 0; n < 200; n++) {
+      const time = n / (CARRIER * 30);
+      const phase = 2 * Math.PI * CARRIER * time - 1;
+      meter.hear(time, 3 * Math.sin(phase), 3 * 2 * Math.PI * CARRIER * Math.cos(phase));
+    }
+    expect(meter.slopes).toHaveLength(meter.crossings.length);
+    for (const slope of meter.slopes)
+      expect(relativeError(slope, 3 * 2 * Math.PI * CARRIER)).toBeLessThan(1e-4);
+  });
+
   it('on a sample are counted once', () => {
     const meter = createFrequencyMeter();
     for (const [time, voltage] of [-1, 0, 1, 0, -1, 0, 1].entries()) meter.hear(time, voltage, 0);

@@ -1,13 +1,15 @@
 /** Two coupled oscillators run from full swing: the rising zero crossings of both. */
 import { createFrequencyMeter } from '#physics/coupling/frequency-meter';
-import { coupledFlow, fullSwing, startRun, VOLTAGE_1, VOLTAGE_2, type Oscillator } from '#physics/coupling/oscillators';
+import {
+  coupledFlow,
+  fullSwing,
+  startRun,
+  VOLTAGE_1,
+  VOLTAGE_2,
+  type Oscillator
+} from '#physics/coupling/oscillators';
 
-export const oscillator = (
-  frequency: number,
-  q: number,
-  excess: number,
-  inductance = 1e-4
-): Oscillator => ({
+export const oscillator = (frequency: number, q: number, excess: number, inductance = 1e-4): Oscillator => ({
   inductance,
   capacitance: 1 / ((2 * Math.PI * frequency) ** 2 * inductance),
   q,

@@ -70,7 +70,7 @@ export const neighbourEntries = {
     result: separation
   },
   ripple: {
-    formulas: ['r = | k | sqrt{frac{L_1}{L_2}} frac{f_1}{f_2} min ( 1 , frac{1}{π Δf t_m} )'],
+    formulas: ['r = | k | sqrt{frac{L_1}{L_2}} frac{2 f_1}{f_1 + f_2} min ( 1 , frac{1}{π Δf t_m} )'],
     inputs: (facts) => {
       const victim = sufferer(facts);
       const { topic } = facts;
