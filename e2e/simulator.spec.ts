@@ -37,7 +37,7 @@ class Simulator {
       .getByRole('cell')
       .nth(heads.indexOf(column) - 1);
     const text = await cell.innerText();
-    return Number.parseFloat(text.replace(/[±×]/, '')) * (text.includes('kHz') ? 1_000 : 1);
+    return Number.parseFloat(text.replace(/[±×]/, ''));
   }
 }
 
@@ -60,7 +60,7 @@ test('with the keyboard alone: a wider separation, a greater distance and a long
   ];
   expect(near).toBeLessThan(1.15 * nearLaw);
   await page.keyboard.press('End');
-  await expect(simulator.said).toContainText('4 kHz apart');
+  await expect(simulator.said).toContainText('4000 Hz apart');
   expect(await simulator.figure('Reading seen')).toBeLessThan(near / 2);
   expect(await simulator.figure('Reading by the law, at most')).toBeLessThan(nearLaw / 5);
 
@@ -71,10 +71,24 @@ test('with the keyboard alone: a wider separation, a greater distance and a long
   await expect(simulator.said).toContainText('coupling −0.00');
   await expect.poll(() => simulator.figure('Swing seen')).toBeLessThan(swing / 10);
 
+  // back to where it is drawn: a hundredth of a percent is left to be read there
+  await page.keyboard.press('Home');
+  await expect.poll(() => simulator.figure('Swing seen')).toBeGreaterThan(swing / 2);
   await simulator.slider('Measuring time').focus();
+  await page.keyboard.press('Home');
+  await expect.poll(() => simulator.figure('Reading by the law, at most')).toBeGreaterThan(0.05);
   const byLaw = await simulator.figure('Reading by the law, at most');
   await page.keyboard.press('End');
-  await expect.poll(() => simulator.figure('Reading by the law, at most')).toBeLessThan(byLaw);
+  await expect.poll(() => simulator.figure('Reading by the law, at most')).toBeLessThan(byLaw / 5);
+});
+
+test('at 820 by 1180 nothing is cut off sideways', async ({ page }) => {
+  await page.setViewportSize({ width: 820, height: 1180 });
+  const simulator = new Simulator(page);
+  await simulator.open();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+  const box = (await simulator.figures.boundingBox())!;
+  expect(box.x + box.width).toBeLessThanOrEqual(820);
 });
 
 test('two that are on one frequency are said to run in step', async ({ page }) => {
@@ -86,7 +100,7 @@ test('two that are on one frequency are said to run in step', async ({ page }) =
   await page.keyboard.press('Home');
   await expect(simulator.desk.tables.getByText('drawn each other into step')).toBeVisible();
   await simulator.desk.tables.getByRole('button', { name: 'As drawn' }).click();
-  await expect(simulator.said).toContainText('1.1 kHz apart');
+  await expect(simulator.said).toContainText('1100 Hz apart');
 });
 
 test('the picture follows a slider within a blink', async ({ page }) => {
@@ -98,7 +112,7 @@ test('the picture follows a slider within a blink', async ({ page }) => {
   const slider = simulator.slider('Separation at rest');
   await slider.focus();
   await page.keyboard.press('End');
-  await expect(simulator.said).toContainText('4 kHz apart');
+  await expect(simulator.said).toContainText('4000 Hz apart');
   const took = await slider.evaluate(async (input: HTMLInputElement) => {
     const path = () => document.querySelector('path.curve')?.getAttribute('d');
     const before = path();
@@ -109,6 +123,7 @@ test('the picture follows a slider within a blink', async ({ page }) => {
       await new Promise((resolve) => requestAnimationFrame(resolve));
     return performance.now() - start;
   });
+  test.info().annotations.push({ type: 'milliseconds', description: took.toFixed(0) });
   // 150 ms are meant; a machine that runs other tests beside this one gets more
   expect(took).toBeLessThan(600);
 });

@@ -7,6 +7,7 @@ import type { TurnsAdvice, TurnsWish } from './advice/advice';
 import { adviseTurnsInSteps } from './advice/advise-turns';
 import type { BeatSimulation, SimulationWish } from './beat-simulation/simulation';
 import { createBeatSimulator } from './beat-simulation/simulate-in-steps';
+import { calibrateInSteps, type CalibrationAnswer, type CalibrationWish } from './calibration/calibrate';
 import type { FrequencyPlan, PlanWish } from './frequency-plan/plan';
 import { createFrequencyPlanner } from './frequency-plan/plan-in-steps';
 import type { Steps } from './steps';
@@ -21,6 +22,11 @@ export interface Questions {
   readonly 'plan-frequencies': { readonly asked: PlanWish; readonly answer: FrequencyPlan };
   /** Two channels let run in time; null where one of them is not there or does not oscillate. */
   readonly 'simulate-beat': { readonly asked: SimulationWish; readonly answer: BeatSimulation | null };
+  /** What a frequency read on the site says of a setting's capacitance; null where it says nothing. */
+  readonly 'calibrate-setting': {
+    readonly asked: CalibrationWish;
+    readonly answer: CalibrationAnswer | null;
+  };
 }
 
 export type QuestionKind = keyof Questions;
@@ -30,7 +36,8 @@ export type AnswerTo<K extends QuestionKind> = Questions[K]['answer'];
 const ANSWERERS: { readonly [K in QuestionKind]: (site: Site, asked: Asked<K>) => Steps<AnswerTo<K>> } = {
   'advise-turns': (site, { circuit, wish }) => adviseTurnsInSteps(site, circuit, wish),
   'plan-frequencies': createFrequencyPlanner(),
-  'simulate-beat': createBeatSimulator()
+  'simulate-beat': createBeatSimulator(),
+  'calibrate-setting': (site, wish) => calibrateInSteps(site, wish)
 };
 
 export const answerInSteps = <K extends QuestionKind>(

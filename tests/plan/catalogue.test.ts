@@ -1,10 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { builtInCables, cableOf, cablesOf, isBuiltIn } from '#plan/catalogue/cables';
-import { cableEntries, pavementEntries, vehicleEntries, wireEntries } from '#plan/catalogue/entries';
+import {
+  cableEntries,
+  pavementEntries,
+  unitEntries,
+  vehicleEntries,
+  wireEntries
+} from '#plan/catalogue/entries';
 import { pavementOf, pavements } from '#plan/catalogue/pavements';
+import { builtInUnits, usualUnit } from '#plan/catalogue/units';
 import { builtInVehicles, vehicleOf, vehiclesOf } from '#plan/catalogue/vehicles';
 import { wireOf, builtInWires } from '#plan/catalogue/wires';
 import { emptySite } from '#plan/read';
+import { statedFrequency } from '#plan/unit-settings';
 import type { Cable, Vehicle } from '#plan/schema';
 
 const MU0 = 4e-7 * Math.PI;
@@ -15,7 +23,8 @@ describe('every catalogue', () => {
     ['builtInWires', wireEntries, builtInWires],
     ['cables', cableEntries, builtInCables],
     ['vehicles', vehicleEntries, builtInVehicles],
-    ['pavements', pavementEntries, pavements]
+    ['pavements', pavementEntries, pavements],
+    ['units', unitEntries, builtInUnits]
   ] as const)('fits its schema, names each entry once and gives sources: %s', (_, schema, entries) => {
     expect(schema.safeParse(entries).success).toBe(true);
     expect(new Set(ids(entries)).size).toBe(entries.length);
@@ -167,5 +176,45 @@ describe('pavements', () => {
     }
     expect(pavementOf(emptySite().pavement.material)?.id).toBe('asphalt');
     expect(pavementOf('cobbles of our own')).toBeUndefined();
+  });
+});
+
+describe('units', () => {
+  // FHWA handbook chapter 2, from memory, and common practice: 20 to 100 kHz, up to eight settings
+  it.each(builtInUnits)(
+    '$id runs between 20 and 100 kHz on a circuit of 100 µH, highest last',
+    ({ settings_F }) => {
+      const frequencies = settings_F.map((farads) => 1 / (2 * Math.PI * Math.sqrt(1e-4 * farads)));
+      expect(frequencies.length).toBeLessThanOrEqual(8);
+      expect(frequencies[0]).toBeGreaterThan(20e3);
+      expect(frequencies.at(-1)).toBeLessThan(100e3);
+      expect(frequencies.toSorted((a, b) => a - b)).toEqual(frequencies);
+    }
+  );
+
+  // NEMA TS 1 and TS 2, from memory
+  it.each(builtInUnits)('$id accepts 50 to 700 µH', ({ inductanceRange_H: [least, most] }) => {
+    expect(least).toBeLessThanOrEqual(50e-6);
+    expect(most).toBeGreaterThanOrEqual(700e-6);
+  });
+
+  it('scan in turn where nobody chose one, with two channels and four settings', () => {
+    expect(usualUnit).toMatchObject({ channels: 2, scansInTurn: true, settings_F: { length: 4 } });
+  });
+
+  it('state frequencies in whole kilohertz where they state any', () => {
+    const stated = builtInUnits.filter((unit) => unit.statedInductance_H !== undefined);
+    expect(stated.length).toBeGreaterThan(0);
+    for (const unit of stated)
+      for (let setting = 1; setting <= unit.settings_F.length; setting++) {
+        const kilohertz = statedFrequency(unit, setting)! / 1000;
+        expect(kilohertz).toBeCloseTo(Math.round(kilohertz), 8);
+      }
+  });
+
+  it('with one channel, with several in turn and with all at once are there', () => {
+    expect(builtInUnits.some(({ channels }) => channels === 1)).toBe(true);
+    expect(builtInUnits.some(({ channels, scansInTurn }) => channels > 2 && scansInTurn)).toBe(true);
+    expect(builtInUnits.some(({ scansInTurn }) => !scansInTurn)).toBe(true);
   });
 });

@@ -20,7 +20,7 @@ export const beating: FindingRule = (context) =>
         selects: [...loopsIn(a!), ...loopsIn(b!)],
         message:
           `${called(a!)} and ${called(b!)} run at the same time, ${distanceOf(beat, say)}, ` +
-          `coupled by k = ${beat.k.toPrecision(2)}: a ripple of ${say(beat.ripple, 'ratio')}, ` +
+          `coupled by k = ${beat.k.toPrecision(2).replace('-', '−')}: a ripple of ${say(beat.ripple, 'ratio')}, ` +
           `${beat.ratio.toPrecision(2)} times the trip threshold (${beat.verdict}).`,
         advice: adviceOn(beat, context)
       };

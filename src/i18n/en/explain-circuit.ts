@@ -157,9 +157,9 @@ export const explainCircuit = {
   'explain.ripple.source':
     'First-order theory of two weakly coupled oscillators. Checked by integrating the equations of two limiting oscillators in time, here and in a circuit simulator.',
   'explain.ripple.range':
-    'Coupling of 0.005 to 0.02 and distances of 0.4 to 3 kHz at 50 kHz: within 25 % of the integrated equations, beyond 1 kHz within 10 %.',
+    'Coupling of 0.005 to 0.02, distances of 0.4 to 3 kHz at 50 kHz: within 11 % of the integrated equations where coupling times frequency is under a third of the distance. Nearer than that a high Q may swing further; what averaging over a beat or longer leaves stays within 15 %.',
   'explain.ripple.omits':
-    'Locking of two oscillators whose distance is less than half the coupling times the frequency; coupling through cabinets and supplies.',
+    'Locking of two oscillators whose distance is less than the coupling times the frequency; coupling through cabinets and supplies.',
 
   'explain.next-lane.title': 'Traffic in the next lane',
   'explain.next-lane.words':

@@ -11,13 +11,13 @@
  * which its unit reads as a change of ±k·√(L1/L2)·2·f1/(f1 + f2) in L/L. Averaging over a measuring time T leaves
  * |sin(π·Δf·T)/(π·Δf·T)| of a swing, at most min(1, 1/(π·Δf·T)).
  *
- * This is first order in x = k·√(L1/L2)·f/Δf. Against two limiting oscillators integrated in time (k from 0.005 to 0.02, Δf from 0.4
- * to 3 kHz at 50 kHz; `oscillators.ts`, and the same circuit in SPICE) it holds within 10 % for x up to a third, whatever Q
- * and the limiting are. Nearer than that Q and the limiting matter: firm limiting at Q 8 leaves it within 10 % up to x = 2.5;
- * without limiting the two tanks swing √(1 + x²) times as far, at the beat Δf·√(1 + x²), and limiting makes the swings
- * unequal, so that of high Q the worse one is a third above the law at x = 2/3. From about x = 1 on they may lock to
- * each other; short of that the beat slows down. What a measuring time of a beat or longer leaves stays
- * within 15 % of the law up to x = 1, whatever Q and the limiting are.
+ * This is first order in x = k·√(L1/L2)·f/Δf. Against two limiting oscillators integrated in time (`oscillators.ts`, and
+ * the same circuit in SPICE; k from 0.005 to 0.02, Δf from 0.4 to 3 kHz at 50 kHz) it holds within 11 % for x up to a
+ * third, whatever Q and the limiting are, and at Q 8 with firm limiting within 10 % up to x = 2.5. Otherwise, nearer than
+ * that, Q and the limiting matter: two equal tanks of high Q, softly limited, swing √(1 + x²) times as far at the beat
+ * Δf·√(1 + x²), and unequally, so that the worse one is a third above the law at x = 2/3. From about x = 1 on two may lock
+ * to each other; short of that the beat slows down. What a measuring time of a beat or longer leaves stays within 15 % of
+ * the law up to x = 1, whatever Q and the limiting are.
  */
 export interface Tank {
   /** Terminal inductance, H. */
@@ -54,3 +54,7 @@ export const rippleOf = (a: Tank, b: Tank, k: number): number =>
  */
 export const oscillatorFrequency = (L: number, C: number, q: number): number =>
   (1 - 1 / (8 * q * q)) / (2 * Math.PI * Math.sqrt(L * C));
+
+/** F: the capacitance on which a channel runs at the frequency f, Hz. The exact inverse of `oscillatorFrequency`. */
+export const tankCapacitance = (L: number, f: number, q: number): number =>
+  ((1 - 1 / (8 * q * q)) / (2 * Math.PI * f)) ** 2 / L;

@@ -26,7 +26,7 @@ export interface Oscillator {
 }
 
 /** Common practice: enough to start surely, without squaring the current off. */
-export const EXCESS = 2;
+const EXCESS = 2;
 
 /** (1/π)·∫₀²ᵖ tanh(x·sin φ)·sin φ dφ, by the trapezoidal rule, which converges exponentially over a period. */
 const fundamentalOfTanh = (x: number): number => {

@@ -1,6 +1,6 @@
 /** What a catalogue entry holds. SI; every entry says where its numbers come from. */
 import { z } from 'zod';
-import { cable, vehicle } from '../schema';
+import { cable, unit, vehicle } from '../schema';
 
 const id = z.string().regex(/^[a-z][a-z0-9.-]*$/);
 const positive = z.number().positive();
@@ -57,8 +57,11 @@ const pavementEntry = z.strictObject({
   source
 });
 
+const unitEntry = unit.extend({ id, name: z.string().min(1), source });
+
 export const wireEntries = z.array(wireEntry);
 export const cableEntries = z.array(cableEntry);
 export const vehicleEntries = z.array(vehicleEntry);
 export const testPlateEntries = z.array(testPlateEntry);
 export const pavementEntries = z.array(pavementEntry);
+export const unitEntries = z.array(unitEntry);

@@ -1,21 +1,11 @@
 /** Where a new circuit is connected. */
 import { COUNTS } from '../bounds';
+import { usualUnit } from '../catalogue/units';
 import type { Channel, Site, Unit } from '../schema';
-import { freeId } from './list';
+import { newUnit } from './units';
 
 /** ΔL/L at which a new channel calls: 0.1 %. */
 const TRIP_THRESHOLD = 0.001;
-
-/** A unit with four frequency settings that scans two channels in turn. */
-const newUnit = (site: Site): Unit => ({
-  id: freeId(site.units, 'U'),
-  name: `Unit ${site.units.length + 1}`,
-  channels: 2,
-  scansInTurn: true,
-  measuringTime_s: 0.005,
-  settings_F: [2.2e-7, 1.5e-7, 1.0e-7, 6.8e-8],
-  inductanceRange_H: [2e-5, 2e-3]
-});
 
 function freeNumber(site: Site, unit: Unit): number | null {
   const taken = new Set(
@@ -26,14 +16,15 @@ function freeNumber(site: Site, unit: Unit): number | null {
 }
 
 /** The setting that fewest channels of the site use, so that new neighbours start on different frequencies. */
-function quietSetting(site: Site, unit: Unit): number {
+export function quietSetting(site: Site, unit: Unit): number {
   const uses = unit.settings_F.map(
     (_, index) => site.circuits.filter(({ channel }) => channel?.frequencySetting === index + 1).length
   );
   return uses.indexOf(Math.min(...uses)) + 1;
 }
 
-const channelOn = (site: Site, unit: Unit, number: number): Channel => ({
+/** Which channel it is, is not asked: the number has to be one of the unit's and free. */
+export const channelOn = (site: Site, unit: Unit, number: number): Channel => ({
   unit: unit.id,
   number,
   frequencySetting: quietSetting(site, unit),
@@ -50,6 +41,6 @@ export function withFreeChannel(site: Site): { readonly site: Site; readonly cha
     if (number !== null) return { site, channel: channelOn(site, unit, number) };
   }
   if (site.units.length >= COUNTS.units) return { site, channel: null };
-  const unit = newUnit(site);
+  const unit = newUnit(site, usualUnit, `Unit ${site.units.length + 1}`);
   return { site: { ...site, units: [...site.units, unit] }, channel: channelOn(site, unit, 1) };
 }

@@ -36,7 +36,7 @@ export const updateCircuit = (
 
 /**
  * Settings of the circuit's channel; a circuit without one stays without. A circuit that is connected where the change
- * leads gives way to the place that becomes free.
+ * leads gives way to the place that becomes free, on the last setting there where it has none of its number.
  */
 export function updateChannel(site: Site, id: string, patch: Patch<Channel>): Site {
   const old = site.circuits.find((circuit) => circuit.id === id)?.channel;
@@ -46,7 +46,9 @@ export function updateChannel(site: Site, id: string, patch: Patch<Channel>): Si
   const moved = next !== site && (channel.unit !== old.unit || channel.number !== old.number);
   const inTheWay = moved ? site.circuits.find((other) => other.id !== id && isAt(other, channel)) : undefined;
   if (!inTheWay?.channel) return next;
-  const place = { ...inTheWay.channel, unit: old.unit, number: old.number };
+  const settings = site.units.find((unit) => unit.id === old.unit)?.settings_F.length ?? 1;
+  const frequencySetting = Math.min(inTheWay.channel.frequencySetting, settings);
+  const place = { ...inTheWay.channel, unit: old.unit, number: old.number, frequencySetting };
   const swapped = change(next, inTheWay.id, (circuit) => ({ ...circuit, channel: place }));
   return swapped === next ? site : swapped;
 }

@@ -38,6 +38,7 @@ export function extractThings(site: Site, things: readonly Thing[]): Site {
     probes: site.probes.filter((_, index) => probes.has(String(index))),
     circuits,
     readings: [],
+    conduits: [],
     steel: site.steel.filter(({ id }) => steel.has(id))
   };
 }

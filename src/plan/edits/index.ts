@@ -4,7 +4,9 @@
  * They are total: what the document may not hold (a side out of bounds, an unknown wire, a taken channel, an outline that
  * crosses itself) leaves the site as it is, the same object. What did not change is shared, never copied.
  */
+export * from './assign-channel';
 export * from './circuits';
+export * from './conduits';
 export * from './copies';
 export * from './frequency-plan';
 export * from './handles';
@@ -22,6 +24,7 @@ export * from './steel';
 export { steelBox, type SteelBox } from './steel-box';
 export type { Thing } from './thing';
 export * from './transform';
+export * from './unit-settings';
 export * from './units';
 export * from './wires-and-cables';
 export * from './wiring';

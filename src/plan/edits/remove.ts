@@ -1,5 +1,6 @@
 /** Deleting, with everything that would point at nothing afterwards. */
 import type { Circuit, Site } from '../schema';
+import { forgetCircuits } from './forget-circuits';
 import { kept, withList } from './list';
 import { withoutLooseRoutes } from './routes';
 import { idsOf, type Thing } from './thing';
@@ -16,7 +17,7 @@ function withoutLoops(circuit: Circuit, loops: ReadonlySet<string>): Circuit | n
   return same ? circuit : { ...circuit, strings };
 }
 
-/** Circuits without loops and readings of circuits that are gone go too. */
+/** Circuits without loops go too, and what referred to them. */
 function removeLoops(site: Site, loops: ReadonlySet<string>): Site {
   if (loops.size === 0) return site;
   const remaining = site.circuits.map((circuit) => withoutLoops(circuit, loops));
@@ -25,12 +26,12 @@ function removeLoops(site: Site, loops: ReadonlySet<string>): Site {
   const same =
     circuits.length === site.circuits.length &&
     circuits.every((circuit, index) => circuit === site.circuits[index]);
-  return {
+  const rest = {
     ...site,
     loops: kept(site.loops, ({ id }) => !loops.has(id)),
-    circuits: same ? site.circuits : circuits,
-    readings: kept(site.readings, ({ circuit }) => circuit === undefined || !gone.has(circuit))
+    circuits: same ? site.circuits : circuits
   };
+  return forgetCircuits(rest, gone);
 }
 
 export function removeThings(site: Site, things: readonly Thing[]): Site {

@@ -33,7 +33,14 @@ export function renameCircuit(site: Site, from: string, to: string): Site {
   const readings = mapped(site.readings, (reading) =>
     reading.circuit === from ? { ...reading, circuit: to } : reading
   );
-  return { ...site, circuits: renamed(site.circuits, from, to), readings };
+  const conduits = mapped(site.conduits, (conduit) =>
+    withList(
+      conduit,
+      'circuits',
+      mapped(conduit.circuits, (id) => (id === from ? to : id))
+    )
+  );
+  return { ...site, circuits: renamed(site.circuits, from, to), readings, conduits };
 }
 
 export function renameUnit(site: Site, from: string, to: string): Site {

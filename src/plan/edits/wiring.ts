@@ -7,7 +7,7 @@
 import { COUNTS } from '../bounds';
 import type { Circuit, Site } from '../schema';
 import { circuitWith, loopsIn, withoutLoops } from '../wiring';
-import { kept } from './list';
+import { forgetCircuits } from './forget-circuits';
 import { addCircuitFor } from './new-loop';
 
 type Strings = Circuit['strings'];
@@ -36,11 +36,7 @@ function withStrings(site: Site, strings: ReadonlyMap<string, Strings>): Site {
     return next ? { ...circuit, strings: next } : circuit;
   });
   const gone = new Set(circuits.filter((circuit) => circuit.strings.length === 0).map(({ id }) => id));
-  return {
-    ...site,
-    circuits: circuits.filter(({ id }) => !gone.has(id)),
-    readings: kept(site.readings, ({ circuit }) => circuit === undefined || !gone.has(circuit))
-  };
+  return forgetCircuits({ ...site, circuits: circuits.filter(({ id }) => !gone.has(id)) }, gone);
 }
 
 function placed(strings: Strings, entry: Wired, place: Exclude<WiringPlace, { kind: 'circuit' }>): Strings {

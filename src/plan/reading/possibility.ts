@@ -4,7 +4,7 @@ import { crossingSides, signedArea } from '../geometry/polygons';
 import type { Point } from '../schema';
 import { problemOf } from '../shapes/index';
 import type { Lists } from './lists';
-import { type Problem, problem } from './problem';
+import { type Problem, problem, quoted } from './problem';
 
 /** Shorter than this a lane is a point: metres. */
 const SHORTEST_LANE = 0.01;
@@ -72,6 +72,32 @@ const units = (lists: Lists) =>
         ]
   );
 
+/** Of a setting that the unit has, and no other of the same. */
+const calibrations = (lists: Lists) =>
+  lists.units.flatMap(({ index, value: { id, settings_F: settings, calibrations: all = [] } }) =>
+    all.flatMap(({ setting }, at) => {
+      const path = ['units', index, 'calibrations', at, 'setting'];
+      if (setting > settings.length) {
+        const expected = `at most ${settings.length}, the settings of unit ${quoted(id)}`;
+        return [problem(path, String(setting), expected)];
+      }
+      const first = all.findIndex((each) => each.setting === setting);
+      if (first === at) return [];
+      const found = `setting ${setting} a second time (first at calibrations[${first}])`;
+      return [problem(path, found, 'one calibration for each setting')];
+    })
+  );
+
+const conduits = (lists: Lists) =>
+  lists.conduits.flatMap(({ index, value: { circuits } }) =>
+    circuits.flatMap((id, at) => {
+      const first = circuits.indexOf(id);
+      if (first === at) return [];
+      const found = `${quoted(id)} a second time (first at circuits[${first}])`;
+      return [problem(['conduits', index, 'circuits', at], found, 'each circuit once')];
+    })
+  );
+
 /** Every constant of a cable is stated or follows from its geometry. */
 const cables = (lists: Lists) =>
   lists.cables.flatMap(({ index, value }) => {
@@ -103,4 +129,4 @@ const wires = (lists: Lists) =>
   );
 
 export const impossibilities = (lists: Lists): readonly Problem[] =>
-  [loops, lanes, steel, rings, units, cables, wires].flatMap((check) => check(lists));
+  [loops, lanes, steel, rings, units, calibrations, conduits, cables, wires].flatMap((check) => check(lists));

@@ -1,7 +1,8 @@
 /**
  * Usual pieces of a layout, so that a situation says only where things lie. The figures are common practice: a slot of
- * 50 × 8 mm, three turns of 14 AWG, units with four settings that accept 20 µH to 2 mH.
+ * 50 × 8 mm, three turns of 14 AWG, the catalogue's usual unit.
  */
+import { unitLike, usualUnit } from '../catalogue/units';
 import type { Channel, Circuit, Lane, Loop, Mark, MarkKind, Point, Shape, Unit } from '../schema';
 
 export const laneAlong = (
@@ -62,13 +63,8 @@ export const markOf = (id: string, kind: MarkKind, points: readonly Point[], tex
 });
 
 export const unitOf = (id: string, name: string, channels: number): Unit => ({
-  id,
-  name,
-  channels,
-  scansInTurn: true,
-  measuringTime_s: 0.005,
-  settings_F: [2.2e-7, 1.5e-7, 1e-7, 6.8e-8],
-  inductanceRange_H: [2e-5, 2e-3]
+  ...unitLike(usualUnit, { id, name }),
+  channels
 });
 
 export const channelOf = (

@@ -28,7 +28,7 @@ export const pairName = (site: Pick<Site, 'circuits'>, { a, b }: Pick<Beat, 'a' 
 
 type Named = Pick<Site, 'circuits' | 'displayUnits'>;
 
-export const separationText = ({ displayUnits }: Pick<Site, 'displayUnits'>, hertz: number): string =>
+const separationText = ({ displayUnits }: Pick<Site, 'displayUnits'>, hertz: number): string =>
   format(hertz, 'frequency', displayUnits, { digits: 3 }).text;
 
 /** The whole pair in one line, for those who hear it. */

@@ -178,7 +178,7 @@ describe('beating', () => {
     expect(finding).toMatchObject({ severity: 'problem', subject: 'C1 + C2', selects: ['L1', 'L2'] });
     const { k, ratio } = found.beats[0]!;
     expect(finding!.message).toMatch(/at least 0\.020* kHz apart/);
-    expect(finding!.message).toContain(`k = ${k.toPrecision(2)}`);
+    expect(finding!.message).toContain(`k = ${k.toPrecision(2).replace('-', '−')}`);
     expect(finding!.message).toContain(`${ratio.toPrecision(2)} times the trip threshold`);
     // |k|/(π·Δf·T) falls to a quarter of 0.1 % at this distance
     const apart = Math.abs(k) / (Math.PI * 0.25 * 0.001 * 0.005);

@@ -1,6 +1,7 @@
 /** Whatever is done to a document, wild values included, the result reads back as a file does. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { builtInUnits } from '#plan/catalogue/units';
 import * as edits from '#plan/edits/index';
 import { readSite, writeSite } from '#plan/read';
 import type { Point, Shape, Site } from '#plan/schema';
@@ -118,6 +119,41 @@ const edit: fc.Arbitrary<Edit> = fc.oneof(
     ([unit, channels, setting]): Edit =>
       (site) =>
         edits.updateUnit(site, unit, { channels, settings_F: [Math.abs(setting) * 1e-8] })
+  ),
+  fc
+    .tuple(unitId, fc.integer({ min: 0, max: 5 }), wild, fc.integer({ min: 0, max: 6 }))
+    .map(([unit, setting, value, what]): Edit => (site) => {
+      const capacitance = Math.abs(value) * 1e-8;
+      const found = { circuit: 'C1', frequency_Hz: 5e4, inductance_H: 1e-4, capacitance_F: capacitance };
+      const stated = edits.updateUnit(site, unit, { statedInductance_H: 1e-4 });
+      return [
+        () => edits.addSetting(site, unit),
+        () => edits.removeSetting(site, unit, setting),
+        () => edits.setSetting(site, unit, setting, capacitance),
+        () => edits.setSettingFrequency(stated, unit, setting, value * 1e4),
+        () => edits.calibrateSetting(site, unit, setting, found),
+        () => edits.undoCalibration(site, unit, setting),
+        () => edits.removeUnit(site, unit)
+      ][what]!();
+    }),
+  fc
+    .tuple(unitId, fc.integer({ min: 0, max: 3 }), fc.option(circuitId), fc.constantFrom(...builtInUnits))
+    .map(
+      ([unit, number, circuit, from]): Edit =>
+        (site) =>
+          edits.assignChannel(
+            number === 3 ? edits.addUnit(site, edits.newUnit(site, from, from.name)) : site,
+            unit,
+            number,
+            circuit
+          )
+    ),
+  fc.tuple(fc.array(circuitId, { maxLength: 3 }), wild, fc.boolean()).map(
+    ([circuits, length, isNew]): Edit =>
+      (site) =>
+        isNew
+          ? edits.addConduit(site, edits.newConduit(site, circuits, length))
+          : edits.updateConduit(site, 'D1', { circuits, length, mutualPerMetre_H: length * 1e-9 })
   ),
   fc.tuple(circuitId, fc.boolean()).map(
     ([circuit, on]): Edit =>

@@ -12,8 +12,9 @@ type Shown = Pick<Site, 'circuits' | 'displayUnits'>;
 export const nameOfSide = (site: Shown, { circuit }: Pick<SimulatedSide, 'circuit'>, n: number): string =>
   circuit === null ? t(n === 0 ? 'simulator.first' : 'simulator.second') : circuitName(site, circuit);
 
-export const hertzText = ({ displayUnits }: Pick<Site, 'displayUnits'>, hertz: number): string =>
-  format(hertz, 'frequency', displayUnits, { digits: 3 }).text;
+/** In hertz as far as that reads well: swings and separations are a few hundred of them. */
+export const hertzText = ({ displayUnits }: Pick<Site, 'displayUnits'>, hertz: number, digits = 3): string =>
+  format(hertz, 'frequency', displayUnits, { unit: Math.abs(hertz) < 10_000 ? 'Hz' : 'kHz', digits }).text;
 
 export const plusMinus = (text: string): string => t('simulator.plusMinus', { value: text });
 
