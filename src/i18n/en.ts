@@ -11,6 +11,7 @@ import { section } from './en/section';
 import { steel } from './en/steel';
 import { shell } from './en/shell';
 import { simulator } from './en/simulator';
+import { units } from './en/units';
 import { views } from './en/views';
 import { wiring } from './en/wiring';
 
@@ -27,6 +28,7 @@ export const en = {
   ...planner,
   ...details,
   ...readout,
+  ...units,
   ...views,
   ...wiring
 } as const;

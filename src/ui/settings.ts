@@ -39,8 +39,9 @@ export interface Settings {
   /** The line that says what to try first. */
   readonly isHintShown: boolean;
   readonly openSections: readonly SectionName[];
+  /** Pixels; null until somebody chooses: as much as the view needs. */
+  readonly lowerPanelHeight: number | null;
   /** Pixels. */
-  readonly lowerPanelHeight: number;
   readonly sidePanelWidth: number;
 }
 
@@ -55,9 +56,21 @@ export const DEFAULT_SETTINGS: Settings = {
   isLowerPanelOpen: true,
   isHintShown: true,
   openSections: [],
-  lowerPanelHeight: 210,
+  lowerPanelHeight: null,
   sidePanelWidth: 364
 };
+
+/** Pixels: tables are read a few rows at a time, an axis with its channels wants to be seen whole. */
+const USUAL_HEIGHT: Readonly<Record<ViewName, number>> = {
+  circuits: 210,
+  frequencies: 320,
+  units: 320,
+  neighbours: 210,
+  quantities: 210
+};
+
+export const heightOf = ({ view, lowerPanelHeight }: Pick<Settings, 'view' | 'lowerPanelHeight'>): number =>
+  lowerPanelHeight ?? USUAL_HEIGHT[view];
 
 const clamped = (value: number, { least, most }: { least: number; most: number }): number =>
   Math.min(most, Math.max(least, value));
@@ -70,7 +83,7 @@ export function readSettings(found: unknown): Settings {
   const usual = DEFAULT_SETTINGS;
   const oneOf = <T extends string>(options: readonly T[], key: string, fallback: T): T =>
     options.find((option) => option === stored[key]) ?? fallback;
-  const size = (key: string, range: { least: number; most: number }, fallback: number): number => {
+  const size = <T>(key: string, range: { least: number; most: number }, fallback: T): number | T => {
     const value = stored[key];
     return typeof value === 'number' && Number.isFinite(value) ? clamped(value, range) : fallback;
   };

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { DEFAULT_SETTINGS, LOWER_PANEL, readSettings, type Settings } from '#ui/settings';
+import { DEFAULT_SETTINGS, heightOf, LOWER_PANEL, readSettings, VIEWS, type Settings } from '#ui/settings';
 
 test('settings are read back as they were', () => {
   const chosen: Settings = {
@@ -33,4 +33,16 @@ test('a panel can be neither lost nor larger than the page', () => {
   expect(readSettings({ lowerPanelHeight: Number.NaN }).lowerPanelHeight).toBe(
     DEFAULT_SETTINGS.lowerPanelHeight
   );
+});
+
+test('the lower panel is as high as its view needs, until somebody chooses', () => {
+  const usual = readSettings({});
+  expect(usual.lowerPanelHeight).toBeNull();
+  expect(heightOf({ ...usual, view: 'frequencies' })).toBeGreaterThan(
+    heightOf({ ...usual, view: 'circuits' })
+  );
+  for (const view of VIEWS) {
+    expect(heightOf({ ...usual, view })).toBeGreaterThanOrEqual(LOWER_PANEL.least);
+    expect(heightOf({ view, lowerPanelHeight: 400 })).toBe(400);
+  }
 });

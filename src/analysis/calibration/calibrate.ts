@@ -50,6 +50,9 @@ const drivenAt = (circuit: Circuit, frequency_Hz: number): Circuit => ({
   channel: { ...(circuit.channel ?? NO_CHANNEL), frequency_Hz }
 });
 
+/** Inductive, and with a Q at which the law of `tankCapacitance` still means something: 1/(8Q²) under 1. */
+const oscillates = ({ solved: { inductance, q } }: Alone): boolean => inductance > 0 && 8 * q * q > 1;
+
 /** In steps. Null for a circuit that is not there, cannot be wound, or does not oscillate at the frequency. */
 export function* calibrateInSteps(
   site: Site,
@@ -60,7 +63,7 @@ export function* calibrateInSteps(
   if (!drawn) return null;
   const circuit = drivenAt(drawn, wish.frequency_Hz);
   const alone = solveAlone(site, circuit, means);
-  if (!alone || !(alone.solved.inductance > 0)) return null;
+  if (!alone || !oscillates(alone)) return null;
   const capacitanceOf = ({ solved }: Alone): number =>
     tankCapacitance(solved.inductance, wish.frequency_Hz, solved.q);
   const { solved } = alone;

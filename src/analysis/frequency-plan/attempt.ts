@@ -79,7 +79,6 @@ const choiceBeside = (
   const fits = (choice: number): boolean =>
     holds(domains, channel * words, choice) && isAllowed(network, channel, choice, plan);
   if (present >= 0 && fits(present)) return present;
-  let choice = 0;
-  while (!fits(choice)) choice += 1;
-  return choice;
+  for (let choice = 0; choice < 32 * words; choice++) if (fits(choice)) return choice;
+  throw new Error('a channel that was taken off the network has no choice left');
 };

@@ -9,7 +9,7 @@ import { createCrowding } from './crowding';
 import type { Network } from './network';
 import type { PlanProblem } from './problem';
 
-export type Attempt = 'found' | 'none' | 'more';
+type Attempt = 'found' | 'none' | 'more';
 
 export interface Backtracker {
   /** Goes on for at most so many choices; 'none' is a proof. */

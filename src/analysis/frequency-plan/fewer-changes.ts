@@ -17,7 +17,8 @@ export function* fewerChanges(
   purse: Purse
 ): Generator<void, Plan> {
   const { present, pairs, choices } = problem;
-  const changes = (plan: Plan): number => plan.filter((choice, channel) => choice !== present[channel]).length;
+  const changes = (plan: Plan): number =>
+    plan.filter((choice, channel) => choice !== present[channel]).length;
   const limitOf = (at: number): number => Math.max(ratioOf(problem, pairs[at]!, start), calm);
 
   function* backInTurn(order: readonly number[], staying: readonly number[]): Generator<void, Plan> {

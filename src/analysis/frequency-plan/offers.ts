@@ -7,7 +7,7 @@ import type { Survey } from '../survey';
 import type { ExcludedSetting, KeptReason, PlannedChannel, Tuning } from './plan';
 
 /** Operating band of units, Hz: common practice. */
-export const USUAL_BAND = { low: 20_000, high: 100_000 };
+const USUAL_BAND = { low: 20_000, high: 100_000 };
 
 const isUsual = ({ sweep }: BeatTank): boolean =>
   sweep.rest_Hz >= USUAL_BAND.low && sweep.rest_Hz <= USUAL_BAND.high;

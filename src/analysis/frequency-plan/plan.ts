@@ -16,8 +16,7 @@ export interface PlanWish {
 }
 
 /** Why a plan leaves a channel as it is. */
-export const KEPT_REASONS = ['pinned', 'given', 'one setting', 'no oscillation'] as const;
-export type KeptReason = (typeof KEPT_REASONS)[number];
+export type KeptReason = 'pinned' | 'given' | 'one setting' | 'no oscillation';
 
 export interface Tuning {
   /** Counted from 1; null where the frequency is given. */

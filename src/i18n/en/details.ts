@@ -44,7 +44,6 @@ export const details = {
   'channel.number': 'Channel',
   'channel.takenBy': '{number} – {name}',
   'channel.setting': 'Frequency setting',
-  'channel.settingOption': '{number} – {capacitance}',
   'channel.frequency': 'Given frequency',
   'channel.fromSetting': 'from the setting',
   'channel.threshold': 'Trip threshold',
