@@ -31,8 +31,8 @@ export interface PlanFound {
   readonly nodes: number;
 }
 
-/** Trying one choice takes the longer the more channels there are: 2 000 000 choices for 12 channels, 400 000 for 60. */
-const budgetFor = ({ choices }: PlanProblem): number => Math.round(24e6 / Math.max(8, choices.length));
+/** Trying one choice takes the longer the more channels there are: 1 500 000 choices for 12 channels, 300 000 for 60. */
+const budgetFor = ({ choices }: PlanProblem): number => Math.round(18e6 / Math.max(8, choices.length));
 /** What may be spent beside it on the next worst ratios, and on fewer changes. */
 const AFTERWARDS = 40_000;
 /** After the worst ratio, so many next ones are searched for by themselves. */
