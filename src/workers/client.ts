@@ -18,7 +18,7 @@ export type CalculationState =
   | { readonly kind: 'working' }
   | { readonly kind: 'failed'; readonly reason: string };
 
-export type Outcome<K extends QuestionKind> =
+type Outcome<K extends QuestionKind> =
   | { readonly kind: 'answer'; readonly answer: AnswerTo<K> }
   /** A newer question of the kind was asked meanwhile, or this one was dropped. */
   | { readonly kind: 'superseded' }

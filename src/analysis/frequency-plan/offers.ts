@@ -1,16 +1,13 @@
 /** Which settings a frequency plan may give to a circuit, each as the oscillator that it makes. */
 import type { Circuit } from '#plan/schema';
+import { isUsualFrequency } from '../band';
 import { sweepOf, type BeatTank, type Deepest } from '../beating/tank';
 import { tankAt } from '../beating/tanks';
 import { RecentCache } from '../recent-cache';
 import type { Survey } from '../survey';
 import type { ExcludedSetting, KeptReason, PlannedChannel, Tuning } from './plan';
 
-/** Operating band of units, Hz: common practice. */
-const USUAL_BAND = { low: 20_000, high: 100_000 };
-
-const isUsual = ({ sweep }: BeatTank): boolean =>
-  sweep.rest_Hz >= USUAL_BAND.low && sweep.rest_Hz <= USUAL_BAND.high;
+const isUsual = ({ sweep }: BeatTank): boolean => isUsualFrequency(sweep.rest_Hz);
 
 export interface Offer {
   readonly channel: Omit<PlannedChannel, 'after'>;

@@ -81,12 +81,12 @@ export const units = {
   'calibrate.failed': 'The calculation failed: {reason}',
   'calibrate.nothing':
     'As drawn, this circuit does not oscillate at that frequency: the reading says nothing of the capacitance.',
-  'calibrate.inductance': 'Inductance at the terminals, at that frequency',
-  'calibrate.q': 'Q there',
+  'calibrate.inductance': 'Inductance at that frequency',
+  'calibrate.q': 'Q at that frequency',
   'calibrate.capacitance': 'Capacitance that the reading gives',
   'calibrate.range': '{low} to {high} as far as the circuit’s inductance is known',
-  'calibrate.present': 'Present capacitance of the setting',
-  'calibrate.expected': 'Frequency that it should have given',
+  'calibrate.present': 'Present capacitance',
+  'calibrate.expected': 'Frequency that this would give',
   'calibrate.change': 'Change',
   'calibrate.agrees': 'The present value lies within that range: the reading does not contradict it.',
   'calibrate.implausible':
