@@ -25,8 +25,8 @@ export const units = {
   'units.most': 'Accepts to',
   'units.settingsAs': 'Settings stated as',
   'units.asCapacitance': 'capacitance',
-  'units.asFrequency': 'frequency on an inductance',
-  'units.statedOn': 'Stated on',
+  'units.asFrequency': 'frequency',
+  'units.statedOn': 'On an inductance of',
 
   'units.settings': 'Frequency settings',
   'units.setting': 'Setting',
