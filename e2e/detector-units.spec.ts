@@ -109,7 +109,9 @@ test('a measured frequency calibrates the setting, and the plan runs at what was
   await use.click();
   await desk.settled();
   expect(await chosenIn(desk, 'Setting of channel 1')).toBe('2 – 44.10 kHz');
-  await expect(desk.tables.getByText('✓ 44.10 kHz on Left, front')).toBeVisible();
+  await expect(
+    desk.tables.getByText(/^✓ 44\.10 kHz read on Left, front \(91\.\d\d µH\); 150\.0 nF before$/)
+  ).toBeVisible();
   expect((await saved(desk)).units[0]?.calibrations).toMatchObject([{ setting: 2, before_F: 1.5e-7 }]);
   await page.getByRole('button', { name: /^Undo/ }).hover();
   await desk.undo();
@@ -178,7 +180,7 @@ test('the details of a circuit lead to its unit and pin its setting', async ({ p
     .first()
     .press('Enter');
   await desk.details.getByRole('tab', { name: 'Circuit' }).click();
-  await desk.details.getByLabel(/^Pinned/).check();
+  await desk.details.getByRole('checkbox', { name: /^Pinned/ }).check();
   await desk.details.getByRole('button', { name: 'Settings of Right lane unit' }).click();
   await expect(desk.tables.getByRole('heading', { name: 'Channels of Right lane unit' })).toBeVisible();
   await expect(desk.tables.getByLabel(/^Pin the setting of channel 1/)).toBeChecked();

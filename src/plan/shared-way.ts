@@ -34,7 +34,9 @@ export function firstShared(
   site: Drawn,
   taken: ReadonlySet<string> = new Set()
 ): { readonly circuits: readonly string[]; readonly length: number } | null {
-  const ids = site.circuits.map(({ id }) => id).filter((id) => !taken.has(id));
+  const ids = site.circuits
+    .filter((circuit) => !taken.has(circuit.id) && leadInPath(site, circuit) !== null)
+    .map(({ id }) => id);
   for (const first of ids) {
     const beside = ids.filter((id) => id !== first && (sharedLength(site, [first, id]) ?? 0) >= LEAST);
     const circuits = ids.filter((id) => id === first || beside.includes(id));

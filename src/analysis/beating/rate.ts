@@ -10,9 +10,10 @@ export const WATCH_FROM = 0.25;
 export const verdictOf = (ratio: number): BeatVerdict =>
   ratio > 1 ? 'false calls likely' : ratio >= WATCH_FROM ? 'watch' : 'clear';
 
-/** Channels that one unit scans in turn never run together. */
-export const canRunTogether = (a: Pick<BeatTank, 'unit'>, b: Pick<BeatTank, 'unit'>): boolean =>
-  a.unit.id !== b.unit.id || !a.unit.scansInTurn;
+/** Channels that one unit scans in turn never run together; two circuits drawn on one channel share its oscillator. */
+export const canRunTogether = (a: Running, b: Running): boolean =>
+  a.unit.id !== b.unit.id || (!a.unit.scansInTurn && a.channel.number !== b.channel.number);
+type Running = Pick<BeatTank, 'unit' | 'channel'>;
 
 /**
  * Of all sources together, H, in the sense of the loops. What runs in a conduit has no known sign and counts against.

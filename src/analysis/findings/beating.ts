@@ -1,6 +1,7 @@
 /** Two channels that run at the same time and disturb each other. */
 import { loopsIn } from '#plan/wiring';
 import type { Beat, Remedy } from '../results';
+import { USUAL_BAND } from '../band';
 import { WATCH_FROM } from '../beating/rate';
 import { called, type FindingContext, type FindingRule } from './finding';
 
@@ -21,7 +22,7 @@ export const beating: FindingRule = (context) =>
         message:
           `${called(a!)} and ${called(b!)} run at the same time, ${distanceOf(beat, say)}, ` +
           `coupled by k = ${beat.k.toPrecision(2).replace('-', '−')}: a ripple of ${say(beat.ripple, 'ratio')}, ` +
-          `${beat.ratio.toPrecision(2)} times the trip threshold (${beat.verdict}).`,
+          `${times(beat.ratio)} the trip threshold (${beat.verdict}).`,
         advice: adviceOn(beat, context)
       };
     });
@@ -31,23 +32,47 @@ const distanceOf = ({ separation_Hz }: Beat, say: FindingContext['say']): string
     ? `at least ${say(separation_Hz, 'frequency')} apart`
     : 'on frequencies that overlap when vehicles pass or the temperature changes';
 
-/** How far apart the two would be clear; from where the averaging sets in the ripple falls in inverse proportion to it. */
-const apartAtLeast = ({ separation_Hz, ratio, sides }: Beat): number => {
-  const time = Math.min(...sides.map(({ measuringTime_s }) => measuringTime_s));
-  return (Math.max(separation_Hz, 1 / (Math.PI * time)) * ratio) / WATCH_FROM;
+/** Two figures, and never a power of ten: that is for machines. */
+const times = (ratio: number): string => {
+  const text = ratio.toPrecision(2);
+  return `${text.includes('e+') ? Number(text) : text} times`;
+};
+
+/**
+ * How far apart the two would be clear, Hz: of each side that is not, from where its averaging sets in the ripple falls
+ * in inverse proportion to the separation.
+ */
+const apartAtLeast = ({ separation_Hz, sides }: Beat): number =>
+  Math.max(
+    ...sides
+      .filter(({ ratio }) => ratio >= WATCH_FROM)
+      .map(
+        ({ ratio, measuringTime_s }) =>
+          (Math.max(separation_Hz, 1 / (Math.PI * measuringTime_s)) * ratio) / WATCH_FROM
+      )
+  );
+
+/** Further than the usual band is wide no two can be. */
+const keepApart = (beat: Beat, { say }: FindingContext): string | null => {
+  const apart = apartAtLeast(beat);
+  const [lowest, highest] = USUAL_BAND;
+  return apart < highest - lowest ? `Keep their frequencies at least ${say(apart, 'frequency')} apart` : null;
 };
 
 const adviceOn = (beat: Beat, context: FindingContext): string => {
-  const apart = `Keep their frequencies at least ${context.say(apartAtLeast(beat), 'frequency')} apart`;
+  const apart = keepApart(beat, context);
+  const before = apart ?? 'No separation within the usual band is enough';
   if (beat.remedies === null)
-    return `${apart} by other frequency settings, move the loops apart, or connect both to one unit that scans its channels in turn.`;
+    return apart === null
+      ? `${before}. Move the loops apart, or connect both to one unit that scans its channels in turn.`
+      : `${before} by other frequency settings, move the loops apart, or connect both to one unit that scans its channels in turn.`;
   const clearing = beat.remedies.filter(({ verdict }) => verdict === 'clear');
   const ways = (clearing.length > 0 ? clearing : beat.remedies)
     .slice(0, MOST_REMEDIES)
     .map((remedy) => wayOf(remedy, context));
-  if (ways.length === 0) return `${apart}. No other single change helps.`;
+  if (ways.length === 0) return `${before}. No other single change helps.`;
   const beginning = clearing.length > 0 ? 'Any of these clears it' : 'None clears it by itself; these help';
-  return `${apart}. ${beginning}: ${ways.join('; ')}.`;
+  return `${before}. ${beginning}: ${ways.join('; ')}.`;
 };
 
 /** In words, with the ratio that it leaves. */
@@ -56,7 +81,7 @@ const wayOf = (remedy: Remedy, { site, say }: FindingContext): string => {
   const unitOf = (id: string): string => called(site.units.find((unit) => unit.id === id)!);
   const but =
     remedy.spoils.length > 0 ? `, but ${remedy.spoils.map(nameOf).join(' and ')} would beat more` : '';
-  const ratio = `${remedy.ratio.toPrecision(2)} times the threshold${but}`;
+  const ratio = `${times(remedy.ratio)} the threshold${but}`;
   switch (remedy.kind) {
     case 'setting': {
       const frequency = say(remedy.frequency_Hz, 'frequency');

@@ -36,9 +36,7 @@ export const units = {
   'units.settingValue': 'Setting {number}, {what}',
   'units.calibrate': 'Calibrate …',
   'units.calibrateLong': 'Calibrate setting {number} from a measured frequency',
-  'units.calibrated': '✓ {frequency} on {circuit}',
-  'units.calibratedLong':
-    'Calibrated: {frequency} was read on {circuit}, which has {inductance}. Before that the setting was {before}.',
+  'units.calibrated': '✓ {frequency} read on {circuit} ({inductance}); {before} before',
   'units.undoCalibration': 'Back to {before}, undoing the calibration of setting {number}',
   'units.removeSetting': 'Remove setting {number}',
   'units.addSetting': 'Add a setting',
@@ -70,7 +68,7 @@ export const units = {
 
   'calibrate.title': 'Calibrate setting {number} of {unit}',
   'calibrate.intro':
-    'Read the frequency at the unit or with a counter, with no vehicle near the loops. The circuit’s inductance as drawn then tells the capacitance.',
+    'Read the frequency at the unit or with a counter, with no vehicle near the loops. The circuit’s inductance as drawn, at the site’s wire temperature of {temperature}, then tells the capacitance.',
   'calibrate.circuit': 'Measured on circuit',
   'calibrate.onThisUnit': '{circuit} – channel {number}, setting {setting}',
   'calibrate.noCircuit':

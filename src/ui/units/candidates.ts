@@ -1,5 +1,4 @@
 /** Circuits on which a setting's frequency can be measured. */
-import type { Assessment } from '#analysis/results';
 import { t } from '#i18n/message';
 import type { Circuit, Site, Unit } from '#plan/schema';
 import { nameOf } from '../names';
@@ -9,9 +8,9 @@ export function candidates(
   site: Pick<Site, 'circuits'>,
   unit: Pick<Unit, 'id'>,
   setting: number,
-  assessment: Pick<Assessment, 'circuits'> | null
+  solved: readonly { readonly id: string }[]
 ): readonly Circuit[] {
-  const wound = new Set(assessment?.circuits.map(({ id }) => id));
+  const wound = new Set(solved.map(({ id }) => id));
   const rank = ({ channel }: Circuit): number => {
     if (channel?.unit !== unit.id) return 2;
     return channel.frequencySetting === setting && channel.frequency_Hz === null ? 0 : 1;

@@ -40,14 +40,11 @@ export const circuitsAre = (site: Pick<Site, 'circuits'>, ids: readonly string[]
     names: new Intl.ListFormat('en').format(ids.map((id) => circuitName(site, id)))
   });
 
-export const calibrationGist = (site: Shown, { frequency_Hz, circuit }: Calibration): string =>
-  t('units.calibrated', { frequency: frequencyText(site, frequency_Hz), circuit });
-
-export const calibrationRecord = (
+export const calibrationText = (
   site: Shown,
   { frequency_Hz, circuit, inductance_H, before_F }: Calibration
 ): string =>
-  t('units.calibratedLong', {
+  t('units.calibrated', {
     circuit,
     frequency: frequencyText(site, frequency_Hz),
     inductance: inductanceText(site, inductance_H),

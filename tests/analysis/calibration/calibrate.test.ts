@@ -2,6 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { createAssessor } from '#analysis/assess';
 import { calibrate, type CalibrationAnswer } from '#analysis/calibration/calibrate';
+import { answerInSteps } from '#analysis/questions';
+import { finish } from '#analysis/steps';
 import {
   calibrateSetting,
   connectCircuit,
@@ -91,6 +93,12 @@ describe('a frequency that was read', () => {
     expect(relative(frequencyOf(next, 'C1'), read)).toBeLessThan(1e-9);
     expect(frequencyOf(next, 'C2')).toBe(frequencyOf(site, 'C2'));
     expect(frequencyOf(undoCalibration(next, 'U1', 2), 'C1')).toBe(was);
+  });
+
+  it('is answered in the worker like any question', () => {
+    const site = yard();
+    const wish = { circuit: 'C1', frequency_Hz: 44e3, present_F: PRESENT };
+    expect(finish(answerInSteps('calibrate-setting', site, wish))).toEqual(calibrate(site, wish));
   });
 
   it('may be of any circuit, on a channel or not, with a given frequency or not', () => {

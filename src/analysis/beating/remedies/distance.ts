@@ -11,6 +11,8 @@ import { effectOf, type Outcome, type RemedyContext, type Trial } from './trial'
 /** Metres. */
 const FINENESS = 0.05;
 const FURTHEST = 25.6;
+/** A fifth nearer each time: where it is not clear again is not stepped over. */
+const nearer = (steps: number): number => Math.floor(0.8 * steps);
 
 /** The middle of a circuit's loops. */
 export const middleOf = ({ circuit }: Pick<BeatTank, 'circuit'>, { loops }: Pick<Site, 'loops'>): Point => {
@@ -45,14 +47,16 @@ export function* moreDistance({ a, b }: RemedyContext, attempt: Trial): Steps<Re
   const at = (by: number): Outcome | null => attempt(movedApart(moving, from, by), [moving.circuit.id]);
   const isClear = (outcome: Outcome | null): boolean =>
     outcome !== null && (outcome.rating?.ratio ?? 0) < WATCH_FROM;
-  // in steps of the fineness: near, then twice as far each time, then halved
-  let near = 0;
-  let far = 2;
-  while (!isClear(at(far * FINENESS))) {
+  // in steps of the fineness, from far away inwards for as long as the pair stays clear: on its way out the coupling of
+  // loops that overlap passes through nothing, and what is clear to a few centimetres only is no remedy
+  let far = Math.round(FURTHEST / FINENESS);
+  if (!isClear(at(far * FINENESS))) return [];
+  yield;
+  let near = nearer(far);
+  while (near > 0 && isClear(at(near * FINENESS))) {
+    far = near;
+    near = nearer(far);
     yield;
-    near = far;
-    far *= 2;
-    if (far * FINENESS > FURTHEST) return [];
   }
   while (far - near > 1) {
     const middle = Math.floor((near + far) / 2);
