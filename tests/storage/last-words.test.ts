@@ -87,6 +87,14 @@ describe('what a page leaves behind', () => {
   });
 });
 
+test('what is left goes into a store that holds something unreadable', async () => {
+  store.list = () => Promise.resolve([null, 'torn', { slot: 'a' }]);
+  leaveLastWords(there, state());
+  await takeLastWords(there, store);
+  expect(store.states).toEqual([state()]);
+  expect(place.texts.size).toBe(0);
+});
+
 describe('what autosave has not written', () => {
   test('is the newest change until the store has confirmed it', async () => {
     const clock = new HandClock();

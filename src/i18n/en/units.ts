@@ -98,7 +98,7 @@ export const units = {
 
   'conduits.title': 'Conduits that lead-ins share',
   'conduits.why':
-    'Lead-ins side by side couple a little. What they couple by per metre is seldom known. The usual value is common practice, without a published source: two straight pairs 8 mm apart would couple by up to 58 nH/m, and regular twist leaves about a fiftieth of it.',
+    'Lead-ins side by side couple a little. What they couple by per metre is seldom known. The usual value is common practice, without a published source: two straight pairs {distance} apart would couple by up to {most} in every metre, and regular twist leaves about a fiftieth of it.',
   'conduits.none': 'No shared conduit: no lead-ins are taken to lie side by side.',
   'conduits.add': 'Add a conduit',
   'conduits.one': 'Conduit {name}',

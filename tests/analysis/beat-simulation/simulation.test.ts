@@ -123,6 +123,16 @@ describe('two channels of a drawing', () => {
     expect(simulated({ separation_Hz: 1_000 }, lower).sides[1].frequency_Hz).toBe(47_000);
   });
 
+  it('are measured for a tenth of a second at most, however long their units take', () => {
+    const slow = drawn({ units: [unitOf('U1', '', 1), { ...unitOf('U2', '', 1), measuringTime_s: 2 }] });
+    const { sides, ownMeasuringTime_s } = simulated({}, slow);
+    expect(sides.map(({ measuringTime_s }) => measuringTime_s)).toEqual([0.005, 0.1]);
+    expect(ownMeasuringTime_s).toBe(0.1);
+    expect(simulated({ measuringTime_s: 5 }).sides.map(({ measuringTime_s }) => measuringTime_s)).toEqual([
+      0.1, 0.1
+    ]);
+  });
+
   it('on one frequency run in step', () => {
     const { isLocked, beat_Hz, strength, sides } = simulated({ separation_Hz: 0 });
     expect(isLocked).toBe(true);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createAssessor } from '#analysis/assess';
+import { verdictOf } from '#analysis/beating/rate';
 import type { Assessment, Beat } from '#analysis/results';
 import { relativeError } from '../../physics/support/reference';
 import { channel, circuit, loop, QUICK_VEHICLES, siteOf, square, unit } from '../support/sites';
@@ -36,6 +37,12 @@ describe('pairs that can run at the same time', () => {
   it('are channels of one unit that does not scan, and never of one that does', () => {
     expect(pair(at('U1', 1), at('U1', 2), [unit('U1', { scansInTurn: false })]).beats).toHaveLength(1);
     expect(pair(at('U1', 1), at('U1', 2), [unit('U1')]).beats).toEqual([]);
+  });
+
+  it('are not two circuits on one channel: they share its oscillator, which is a finding of its own', () => {
+    const found = pair(at('U1', 1), at('U1', 1), [unit('U1', { scansInTurn: false })]);
+    expect(found.beats).toEqual([]);
+    expect(found.findings.map(({ code }) => code)).toContain('channel-taken');
   });
 });
 
@@ -98,6 +105,15 @@ describe('a beat', () => {
     const beat = beatOf(given('U1', 50_000, tripThreshold), given('U2', 50_000, tripThreshold), units, 0.3);
     expect(Math.abs(beat.k)).toBeCloseTo(0.025, 2);
     expect(beat.verdict).toBe(verdict);
+  });
+
+  it.each([
+    [0.2499, 'clear'],
+    [0.25, 'watch'],
+    [1, 'watch'],
+    [1.001, 'false calls likely']
+  ])('of %f times the threshold is %s: a quarter and the whole are still to be watched', (ratio, verdict) => {
+    expect(verdictOf(ratio)).toBe(verdict);
   });
 
   it('counts how far a vehicle moves the lower frequency towards the higher', () => {

@@ -152,9 +152,35 @@ describe('steel under both', () => {
     expect(Math.abs(loops_H + steel_H)).toBeLessThan(0.02 * Math.abs(loops_H));
   });
 
-  it('does not depend on the order of the circuits', () => {
-    const site = pair(0.8, { steel: [mat()] });
+  it('does not depend on the order of the circuits, also on frequencies far apart', () => {
+    const given = (name: string, frequency_Hz: number): Json => ({
+      ...on(name),
+      channel: channel(name, 1, { frequency_Hz })
+    });
+    const site = pair(0.8, {
+      steel: [mat()],
+      circuits: [circuit('C1', ['L1'], given('U1', 25_000)), circuit('C2', ['L2'], given('U2', 95_000))]
+    });
     const swapped: Site = { ...site, circuits: [...site.circuits].reverse() };
     expect(beatOf(swapped).coupling).toEqual(beatOf(site).coupling);
+  });
+
+  it('counts in k, with its sign', () => {
+    const site = pair(0.8, { steel: [mat()] });
+    const found = createAssessor().assess(site, 'prepared');
+    const { k, coupling } = found.beats[0]!;
+    const [one, other] = found.circuits;
+    const wanted = (coupling.loops_H + coupling.steel_H) / Math.sqrt(one!.inductance_H * other!.inductance_H);
+    expect(relativeError(k, wanted)).toBeLessThan(1e-12);
+    expect(Math.abs(coupling.steel_H)).toBeGreaterThan(0.2 * Math.abs(coupling.loops_H));
+  });
+
+  it('is computed again where the same steel lies deeper', () => {
+    const assessor = createAssessor();
+    const sites = [0.12, 0.3].map((depth) => pair(0.8, { steel: [mat({ depth })] }));
+    const steelIn = (site: Site): number => assessor.assess(site, 'prepared').beats[0]!.coupling.steel_H;
+    const [shallow, deep] = sites.map(steelIn);
+    expect(deep).toBeLessThan(0.9 * shallow!);
+    expect(deep).toBe(beatOf(sites[1]!).coupling.steel_H);
   });
 });

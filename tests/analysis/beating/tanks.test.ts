@@ -86,6 +86,13 @@ describe('the settings of a channel', () => {
       expect(frequency_Hz).toBe(assess(one({ channel: onSetting(setting) })).circuits[0]!.frequency_Hz);
   });
 
+  it('stay what they are under a given frequency, which none of them has', () => {
+    const [tuned] = assess(one({ channel: onSetting(2) })).channels;
+    const [given] = assess(one({ channel: onSetting(2, { frequency_Hz: 77_000 }) })).channels;
+    expect(given!.sweep.rest_Hz).toBe(77_000);
+    expect(given!.settings).toEqual(tuned!.settings);
+  });
+
   it('are computed again when the unit, the circuit or the steel changes', () => {
     const assessor = createAssessor();
     const frequencies = (site: Site) =>

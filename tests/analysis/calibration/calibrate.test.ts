@@ -122,6 +122,22 @@ describe('a frequency that was read', () => {
     const lossy = updateLoop(yard(), 'L1', { addedResistance_ohm: 1_000 });
     expect(calibrate(lossy, wish)).toBeNull();
   });
+
+  it('says nothing where the loss is such that 1/(8Q²) exceeds 1: 40 µH of one turn and its lead-in, 100 Ω', () => {
+    const damped = updateLoop(updateLoop(yard(), 'L1', { turns: 1 }), 'L1', { addedResistance_ohm: 100 });
+    const wish = { circuit: 'C1', frequency_Hz: 50e3, present_F: PRESENT };
+    expect(createAssessor().assess(damped).circuits[0]!.q).toBeLessThan(0.3);
+    expect(calibrate(damped, wish)).toBeNull();
+  });
+
+  it('expects nothing of a present capacitance on which the circuit would not oscillate', () => {
+    // 300 m of lead-in have some 16 Ω and 0.3 mH: with 100 µF the tank would be damped more than critically
+    const far = updateCircuit(yard(), 'C1', { leadIn: { cable: 'pair-14', length: 300 } });
+    const answer = asked(far, 'C1', 25e3, 1e-4);
+    expect(answer.capacitance_F).toBeGreaterThan(0);
+    expect(answer.expected_Hz).toBeNull();
+    expect(asked(far, 'C1', 25e3, 1e-7).expected_Hz).toBeGreaterThan(20e3);
+  });
 });
 
 const EXACT = {

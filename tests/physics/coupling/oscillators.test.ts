@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { cycleFrequencies, swingOf } from '#physics/coupling/frequency-meter';
-import { coupledFlow, fullSwing, startRun, VOLTAGE_1, type Oscillator } from '#physics/coupling/oscillators';
+import {
+  coupledFlow,
+  fullSwing,
+  startRun,
+  VOLTAGE_1,
+  VOLTAGE_2,
+  type Oscillator
+} from '#physics/coupling/oscillators';
 import { crossingsOf, meanOf, oscillator, within } from '../support/beating';
 import { relativeError } from '../support/reference';
 
@@ -63,6 +70,16 @@ describe('two coupled tanks', () => {
       const wanted = 50e3 / Math.sqrt(1 + sign * k);
       expect(relativeError(meanOf(crossings), wanted)).toBeLessThan(1e-6);
     }
+  });
+
+  it('start with the second as far before its top as is asked for', () => {
+    const tank = oscillator(50e3, 1e9, 2);
+    // a third of a cycle before its top, a third of 20 µs later it is there
+    const state = fullSwing(tank, tank, (2 * Math.PI) / 3);
+    const step = 1 / (50e3 * 300);
+    startRun(coupledFlow(tank, tank, 0), state, step).advance(100, () => {});
+    expect(relativeError(state[VOLTAGE_2]!, 5)).toBeLessThan(1e-4);
+    expect(relativeError(state[VOLTAGE_1]!, 5 * Math.cos((2 * Math.PI) / 3))).toBeLessThan(1e-4);
   });
 
   it('have the same swing whichever way the second is wound', () => {

@@ -125,6 +125,10 @@ describe('settings', () => {
     site = calibrateSetting(site, 'U1', 2, found(1.1e-7));
     const next = removeSetting(site, 'U1', 2);
     expect(settingsIn(next)).toEqual([3, 1]);
+    // also a channel on the very next one
+    expect(settingsIn(removeSetting(updateChannel(site, 'C1', { frequencySetting: 3 }), 'U1', 2))).toEqual([
+      2, 1
+    ]);
     expect(unitIn(next, 'U1').settings_F.slice(0, 2)).toEqual([2.2e-7, 5e-8]);
     expect(unitIn(next, 'U1').calibrations).toMatchObject([{ setting: 2, capacitance_F: 5e-8 }]);
     expect(isReadable(next)).toBe(true);
@@ -206,6 +210,12 @@ describe('channels seen from the unit', () => {
     const next = assignChannel(site, 'U1', 2, 'C1');
     expect(placesIn(next)).toEqual(['U1 2', null]);
     expect(isReadable(next)).toBe(true);
+  });
+
+  it('give what comes the setting that fewest use once the other is off', () => {
+    let site = connectCircuit(twoUnits(), 'C1', false);
+    site = updateChannel(site, 'C2', { frequencySetting: 1 });
+    expect(settingsIn(assignChannel(site, 'U1', 2, 'C1'))).toEqual([1, null]);
   });
 
   it('become free', () => {
