@@ -5,9 +5,9 @@ export const frequencies = {
   'frequencies.mode.table': 'Table',
   'frequencies.mode.simulator': 'Simulator',
   'frequencies.toUnits': 'Detector units',
-  'frequencies.allPairs': 'Clear pairs too',
+  'frequencies.allPairs': 'Show clear pairs too',
   'frequencies.noChannels':
-    'No circuit is on a channel yet. Select a loop, and connect its circuit to a unit under Circuit.',
+    'No circuit is on a channel yet. Put circuits on the channels of a unit under Detector units.',
   'frequencies.noPairs': 'No two circuits run at the same time.',
   'frequencies.allClear': {
     one: 'The one pair that runs at the same time is clear.',
@@ -41,7 +41,9 @@ export const frequencies = {
   'frequencies.pairLong': '{pair}: {verdict}, {ratio} of the threshold, {separation} apart',
 
   'frequencies.hint':
-    'Point at a band or a line. Drag a band to another setting, or step it with the arrow keys; P pins it.',
+    'Point at a band or a line; a click on a line keeps its figures here. Drag a band to another setting, or step it with the arrow keys; P pins it.',
+  'frequencies.hintBands':
+    'Point at a band for its figures. Drag it to another setting, or step it with the arrow keys; P pins it.',
   'frequencies.sweeps': 'sweeps {low} to {high}',
   'frequencies.coldHot': '{cold} cold, {hot} hot',
   'frequencies.deepest': '{vehicle}: −ΔL/L {response}',

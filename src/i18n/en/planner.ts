@@ -9,7 +9,7 @@ export const planner = {
   'planner.aim.fewest': 'the fewest changes that clear every pair',
 
   'planner.noChannels':
-    'No circuit is on a channel yet. Select a loop and connect its circuit to a unit under Circuit; then its frequency can be planned.',
+    'No circuit is on a channel yet. Put circuits on the channels of a unit under Detector units; then their frequencies can be planned.',
   'planner.waiting': 'Waiting for the vehicles’ figures …',
   'planner.working': 'Trying settings …',
   'planner.progress': 'Share of the search done',

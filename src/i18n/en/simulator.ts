@@ -5,6 +5,8 @@ export const simulator = {
   'simulator.invented': 'Two equal loops, not of this site',
   'simulator.inventedWords':
     'Squares of 1.8 m with a metre between them, 1.1 kHz apart, each on a unit of its own. With two circuits on channels that run at the same time, those of the drawing stand here.',
+  'simulator.worst': 'At worst {ratio} of the threshold, {least} apart. Shown here at rest.',
+  'simulator.worstOverlap': 'At worst {ratio} of the threshold, where the bands overlap. Shown here at rest.',
   'simulator.first': 'Left loop',
   'simulator.second': 'Right loop',
   'simulator.distance': 'Distance of the loops',
@@ -26,7 +28,7 @@ export const simulator = {
   'simulator.valueOf': '{name} {value}',
 
   'simulator.explain':
-    'Each tank adds a little of its own tone to the other, so the frequency of each swings at the difference of the two: the beat. A unit that measures longer than a beat averages most of the swing away; what is left must stay below the shift that trips it.',
+    'Each tank adds a little of its own tone to the other, so the frequency of each swings at the difference of the two: the beat. A unit that measures longer than a beat averages most of the swing away; what is left must stay below the shift that trips it. Vehicles and temperature can bring the two nearer than they are at rest, so the verdict on the drawing may be worse: make the separation smaller to see it.',
   'simulator.strong':
     'The coupling is strong for this separation: k·f is {share} of it. The law, which is of first order, falls short of the swing here; after averaging it still holds.',
   'simulator.mayLock':

@@ -2,7 +2,7 @@
 import type { Beat, BeatVerdict } from '#analysis/results';
 import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
-import { format } from '#units/format';
+import { format, type FormatOptions } from '#units/format';
 import { circuitName } from '../names';
 import { shownResponse } from '../readout/share';
 import { times } from './remedies';
@@ -28,8 +28,14 @@ export const pairName = (site: Pick<Site, 'circuits'>, { a, b }: Pick<Beat, 'a' 
 
 type Named = Pick<Site, 'circuits' | 'displayUnits'>;
 
-const separationText = ({ displayUnits }: Pick<Site, 'displayUnits'>, hertz: number): string =>
-  format(hertz, 'frequency', displayUnits, { digits: 3 }).text;
+/** In hertz where kilohertz would begin with a nought. */
+export const separationOptions = (hertz: number): FormatOptions => ({
+  digits: 3,
+  unit: hertz > 0 && hertz < 1_000 ? 'Hz' : 'kHz'
+});
+
+export const separationText = ({ displayUnits }: Pick<Site, 'displayUnits'>, hertz: number): string =>
+  format(hertz, 'frequency', displayUnits, separationOptions(hertz)).text;
 
 /** The whole pair in one line, for those who hear it. */
 export const pairLine = (site: Named, beat: Beat): string =>

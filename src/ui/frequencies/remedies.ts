@@ -6,8 +6,15 @@ import { format } from '#units/format';
 import type { QuantityKind } from '#units/kind';
 import { circuitName, loopName, nameOf, vehicleName } from '../names';
 
+/** What is less disturbs nobody, and more decimals would only be harder to read. */
+const LEAST_RATIO = 0.001;
+
 /** "×0.04": a ripple in trip thresholds. */
-export const times = (ratio: number): string => `×${format(ratio, 'plain', 'metric', { digits: 2 }).text}`;
+export const times = (ratio: number): string => {
+  const isTiny = ratio > 0 && ratio < LEAST_RATIO;
+  const { text } = format(isTiny ? LEAST_RATIO : ratio, 'plain', 'metric', { digits: isTiny ? 1 : 2 });
+  return `${isTiny ? '<' : ''}×${text}`;
+};
 
 type Pair = Pick<Beat, 'a' | 'b'>;
 type Named = Pick<Site, 'displayUnits' | 'circuits' | 'loops' | 'units' | 'vehicles'>;

@@ -1,4 +1,5 @@
 /** Units, settings and calibrations as people read them. */
+import type { ChannelReadout } from '#analysis/results';
 import { t } from '#i18n/message';
 import type { Calibration, Circuit, Site, Unit } from '#plan/schema';
 import { statedFrequency } from '#plan/unit-settings';
@@ -21,6 +22,18 @@ export function settingText(site: Shown, unit: Unit, setting: number): string {
   const stated = statedFrequency(unit, setting);
   if (stated !== undefined) return frequencyText(site, stated);
   return capacitanceText(site, unit.settings_F[setting - 1] ?? Number.NaN);
+}
+
+/** Where the circuit on the channel would run on a setting; as the unit states it while that is not known. */
+export function tunedText(
+  site: Shown,
+  unit: Unit,
+  setting: number,
+  known: Pick<ChannelReadout, 'unit' | 'settings'> | undefined
+): string {
+  const there = known?.unit === unit.id ? known.settings.find((each) => each.setting === setting) : undefined;
+  if (!there) return settingText(site, unit, setting);
+  return there.frequency_Hz === null ? t('units.notOscillating') : frequencyText(site, there.frequency_Hz);
 }
 
 export const usersOf = (site: Pick<Site, 'circuits'>, unit: string): readonly Circuit[] =>

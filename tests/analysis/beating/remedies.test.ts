@@ -215,6 +215,9 @@ describe('what is offered', () => {
     }
     const [first] = beatIn(found, 'C1', 'C2')!.remedies!;
     expect(first!.kind).toBe('setting');
+    // a threshold that loses the car comes after what costs nothing
+    const kinds = beatIn(found, 'C1', 'C2')!.remedies!.map(({ kind }) => kind);
+    expect(kinds.indexOf('scanning')).toBeLessThan(kinds.indexOf('threshold'));
   });
 
   it('follows an edit in steps, and then is what a report would have', () => {

@@ -20,15 +20,26 @@ describe('a pair in words', () => {
 
   it('says its verdict and its figures in one line', () => {
     expect(pairLine(site, beatOf('A', 'B', 3.4))).toBe(
-      'Lane A + Lane B: false calls likely, ×3.4 of the threshold, 0.250 kHz apart'
+      'Lane A + Lane B: false calls likely, ×3.4 of the threshold, 250 Hz apart'
     );
+  });
+
+  it('says separations in hertz where kilohertz would begin with a nought', () => {
+    const apart = (separation_Hz: number) =>
+      pairFigures(site, { ...beatOf('A', 'B', 0.5), separation_Hz })[1];
+    expect([2.29, 999, 1_000, 21_640].map(apart)).toEqual([
+      '2.29 Hz apart',
+      '999 Hz apart',
+      '1.00 kHz apart',
+      '21.6 kHz apart'
+    ]);
   });
 
   it('says that bands overlap instead of a distance of nothing', () => {
     const beat = beatOf('A', 'B', 0.5);
     expect(pairFigures(site, beat)).toEqual([
       'coupling −0.400 %',
-      '0.250 kHz apart',
+      '250 Hz apart',
       'ripple 0.050 %',
       '×0.50 of the threshold'
     ]);

@@ -3,7 +3,7 @@ import { demoSite } from '#plan/demo';
 import { connectCircuit, updateChannel, updateUnit } from '#plan/edits/index';
 import type { Site } from '#plan/schema';
 import { candidates, candidateText } from '#ui/units/candidates';
-import { calibrationText, circuitsAre, settingText, unitGist } from '#ui/units/wording';
+import { calibrationText, circuitsAre, settingText, tunedText, unitGist } from '#ui/units/wording';
 
 const site = demoSite();
 const unit = (of: Site = site) => of.units[0]!;
@@ -23,6 +23,21 @@ describe('a unit in words', () => {
     // 1/(2π√(100 µH · 100 nF)) = 50.329 kHz
     expect(settingText(site, unit(stated), 3)).toBe('50.33 kHz');
     expect(settingText(site, unit(), 9)).toBe('–');
+  });
+
+  it('says of a setting where a circuit would run on it, as far as that is known', () => {
+    const known = {
+      unit: 'U1',
+      settings: [
+        { setting: 1, frequency_Hz: 36_030 },
+        { setting: 2, frequency_Hz: null }
+      ]
+    };
+    expect(tunedText(site, unit(), 1, known)).toBe('36.03 kHz');
+    expect(tunedText(site, unit(), 2, known)).toBe('does not oscillate');
+    expect(tunedText(site, unit(), 3, known)).toBe('100.0 nF');
+    expect(tunedText(site, unit(), 1, { ...known, unit: 'U2' })).toBe('220.0 nF');
+    expect(tunedText(site, unit(), 1, undefined)).toBe('220.0 nF');
   });
 
   it('names the circuits that keep it', () => {

@@ -1,6 +1,7 @@
 /** Two circuits beside each other. */
 import type { Sweep } from '#analysis/results';
 import type { ExplainedId } from '../topic';
+import { separationOptions } from '../../frequencies/pairs';
 import { given, type Entry, type Facts, type Given } from '../facts';
 
 const inductanceOf = ({ assessment }: Facts, id: string | undefined): number | undefined =>
@@ -27,7 +28,13 @@ const highest = (facts: Facts): readonly Given[] => [
 const coupling = ({ beat }: Facts): Given =>
   given('k', 'explain.in.coupling', beat?.k, 'ratio', { digits: 3 });
 const separation = ({ beat }: Facts): Given =>
-  given('Δf', 'explain.in.separation', beat?.separation_Hz, 'frequency', { digits: 3 });
+  given(
+    'Δf',
+    'explain.in.separation',
+    beat?.separation_Hz,
+    'frequency',
+    beat && separationOptions(beat.separation_Hz)
+  );
 
 /** The channel that suffers more; of the pair as it stands in the list. */
 const sufferer = ({ beat }: Facts) => {
@@ -70,7 +77,9 @@ export const neighbourEntries = {
     result: separation
   },
   ripple: {
-    formulas: ['r = | k | sqrt{frac{L_1}{L_2}} frac{2 f_1}{f_1 + f_2} min ( 1 , frac{1}{π Δf t_m} )'],
+    formulas: [
+      'r = | k | · frac{sqrt{L_1}}{sqrt{L_2}} · frac{2 f_1}{f_1 + f_2} · min ( 1 , frac{1}{π Δf t_m} )'
+    ],
     inputs: (facts) => {
       const victim = sufferer(facts);
       const { topic } = facts;

@@ -1,11 +1,12 @@
 /** What a simulation says in words. */
 import type { BeatSimulation, SimulatedSide } from '#analysis/beat-simulation/simulation';
+import type { Beat } from '#analysis/results';
 import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
 import { format } from '#units/format';
 import { circuitName } from '../../names';
 import { times } from '../remedies';
-import { responseText } from '../pairs';
+import { responseText, separationText } from '../pairs';
 
 type Shown = Pick<Site, 'circuits' | 'displayUnits'>;
 
@@ -31,6 +32,15 @@ export const noticeOf = (site: Shown, { isLocked, strength }: BeatSimulation): s
   const share = format(strength, 'ratio', site.displayUnits, { digits: 2 }).text;
   return t(strength < 1 ? 'simulator.strong' : 'simulator.mayLock', { share });
 };
+
+/** Why the pair's verdict on the drawing may be worse than what its frequencies at rest show. */
+export const worstWords = (
+  site: Pick<Site, 'displayUnits'>,
+  { ratio, separation_Hz }: Pick<Beat, 'ratio' | 'separation_Hz'>
+): string =>
+  separation_Hz === 0
+    ? t('simulator.worstOverlap', { ratio: times(ratio) })
+    : t('simulator.worst', { ratio: times(ratio), least: separationText(site, separation_Hz) });
 
 /** The side that suffers more, in one sentence. */
 export const summaryOf = (site: Shown, { sides, k, separation_Hz }: BeatSimulation): string => {

@@ -4,7 +4,7 @@ import type { BeatSimulation, SimulationWish } from '#analysis/beat-simulation/s
 import { finish } from '#analysis/steps';
 import { emptySite } from '#plan/empty';
 import { pairChosen, pairsOf } from '#ui/frequencies/simulator/pairs-offered';
-import { hertzText, nameOfSide, noticeOf, summaryOf } from '#ui/frequencies/simulator/wording';
+import { hertzText, nameOfSide, noticeOf, summaryOf, worstWords } from '#ui/frequencies/simulator/wording';
 
 const site = emptySite('');
 const simulator = createBeatSimulator();
@@ -56,6 +56,15 @@ describe('words of a simulation', () => {
     expect(noticeOf(site, simulated({ separation_Hz: 650 }))).toContain('falls short');
     expect(noticeOf(site, { ...simulated(), strength: 1.2 })).toContain('no longer holds');
     expect(noticeOf(site, simulated({ separation_Hz: 0 }))).toContain('into step');
+  });
+
+  it('say when the verdict on the drawing comes about', () => {
+    expect(worstWords(site, { ratio: 0.4, separation_Hz: 320 })).toContain(
+      'At worst ×0.40 of the threshold, 320 Hz apart.'
+    );
+    expect(worstWords(site, { ratio: 2.7, separation_Hz: 0 })).toContain(
+      '×2.7 of the threshold, where the bands overlap'
+    );
   });
 
   it('name the side that suffers more, and by how much', () => {
