@@ -108,6 +108,7 @@ test('a measured frequency calibrates the setting, and the plan runs at what was
   await expectAccessible(page);
   await use.click();
   await desk.settled();
+  await expect(desk.tables.getByRole('button', { name: 'Calibrate setting 2' })).toBeFocused();
   expect(await chosenIn(desk, 'Setting of channel 1')).toBe('2 – 44.10 kHz');
   await expect(
     desk.tables.getByText(/^✓ 44\.10 kHz read on Left, front \(91\.\d\d µH\); 150\.0 nF before$/)

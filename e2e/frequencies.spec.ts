@@ -157,8 +157,10 @@ test('the table names what would clear a pair, and applies a setting as one step
   await expect(pair).toContainText(/further away: ×0\.\d+/);
   const channels = desk.tables.getByRole('table').filter({ hasText: 'Strongest vehicle' });
   await expect(channels.getByRole('row', { name: /^Exit 1 / })).toContainText('Exit 1 unit');
-  await apply.click();
+  await apply.press('Enter');
+  // its row moves down among the clear ones, and the focus with it
   await expect(pair).toContainText('clear');
+  await expect(pair.getByRole('button', { name: 'Exit 1 + Exit 2', exact: true })).toBeFocused();
   await desk.undo();
   await expect(pair).toContainText('false calls likely');
   await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeDisabled();

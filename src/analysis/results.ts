@@ -277,6 +277,8 @@ export interface Beat {
   readonly coupling: BeatCoupling;
   /** Smallest distance between the intervals that the two frequencies sweep. */
   readonly separation_Hz: number;
+  /** Nearer than this the two may lock to each other; then no averaging is counted. */
+  readonly lockingRange_Hz: number;
   /** Apparent ΔL/L after the unit's averaging, of the channel that suffers more. */
   readonly ripple: number;
   /** Ripple over that channel's trip threshold. */

@@ -1,9 +1,12 @@
 /** Two channels that run at the same time: how far they disturb each other. */
-import { rippleOf, separationOf, type Tank } from '#physics/coupling/beat';
+import { lockingRange, rippleOf, separationOf, type Tank } from '#physics/coupling/beat';
 import type { Beat, BeatCoupling, BeatSide, BeatVerdict } from '../results';
 import type { BeatTank } from './tank';
 
-export type PairRating = Pick<Beat, 'k' | 'separation_Hz' | 'ripple' | 'ratio' | 'verdict' | 'sides'>;
+export type PairRating = Pick<
+  Beat,
+  'k' | 'separation_Hz' | 'lockingRange_Hz' | 'ripple' | 'ratio' | 'verdict' | 'sides'
+>;
 
 /** Ripple under a quarter of the trip threshold is clear; over the threshold it makes calls by itself. */
 export const WATCH_FROM = 0.25;
@@ -53,6 +56,7 @@ export const ratePair = (a: Rated, b: Rated, coupling: BeatCoupling): PairRating
   return {
     k,
     separation_Hz: separationOf(tankOf(a), tankOf(b)),
+    lockingRange_Hz: lockingRange(tankOf(a), tankOf(b), k),
     ripple: worse.ripple,
     ratio: worse.ratio,
     verdict: verdictOf(worse.ratio),

@@ -48,7 +48,7 @@ export const sweepOf = (
     deepest: deltaLOverL,
     vehicle,
     low_Hz: Math.min(...frequencies),
-    // a drop of L by ΔL/L raises f by half of it
-    high_Hz: Math.max(...frequencies) * (1 - deltaLOverL / 2)
+    // f = 1/(2π√(LC)) with L·(1 + ΔL/L): to first order half of the drop
+    high_Hz: Math.max(...frequencies) / Math.sqrt(1 + deltaLOverL)
   };
 };

@@ -27,9 +27,12 @@ export const beating: FindingRule = (context) =>
       };
     });
 
-const distanceOf = ({ separation_Hz }: Beat, say: FindingContext['say']): string =>
+const distanceOf = ({ separation_Hz, lockingRange_Hz }: Beat, say: FindingContext['say']): string =>
   separation_Hz > 0
-    ? `at least ${say(separation_Hz, 'frequency')} apart`
+    ? `at least ${say(separation_Hz, 'frequency')} apart` +
+      (separation_Hz < lockingRange_Hz
+        ? ` (they may lock nearer than ${say(lockingRange_Hz, 'frequency')})`
+        : '')
     : 'on frequencies that overlap when vehicles pass or the temperature changes';
 
 /** Two figures, and never a power of ten: that is for machines. */
@@ -39,17 +42,20 @@ const times = (ratio: number): string => {
 };
 
 /**
- * How far apart the two would be clear, Hz: of each side that is not, from where its averaging sets in the ripple falls
- * in inverse proportion to the separation.
+ * How far apart the two would be clear, Hz: out of reach of locking, and of each side that is not clear so far that
+ * averaging leaves a quarter of its threshold.
  */
-const apartAtLeast = ({ separation_Hz, sides }: Beat): number =>
+const apartAtLeast = ({ separation_Hz, lockingRange_Hz, sides }: Beat): number =>
   Math.max(
+    lockingRange_Hz,
     ...sides
       .filter(({ ratio }) => ratio >= WATCH_FROM)
-      .map(
-        ({ ratio, measuringTime_s }) =>
-          (Math.max(separation_Hz, 1 / (Math.PI * measuringTime_s)) * ratio) / WATCH_FROM
-      )
+      .map(({ ratio, measuringTime_s }) => {
+        const start = 1 / (Math.PI * measuringTime_s);
+        // what is not averaged yet, or not at all, has the whole way before it
+        const from = separation_Hz < lockingRange_Hz ? start : Math.max(separation_Hz, start);
+        return (from * ratio) / WATCH_FROM;
+      })
   );
 
 /** Further than the usual band is wide no two can be. */

@@ -41,6 +41,7 @@ export const details = {
 
   'channel.unit': 'Unit',
   'channel.notConnected': 'not connected',
+  'channel.unitFull': '{name} – no channel free',
   'channel.number': 'Channel',
   'channel.takenBy': '{number} – {name}',
   'channel.setting': 'Frequency setting',

@@ -136,12 +136,12 @@ export const explainCircuit = {
 
   'explain.sweep.title': 'The interval that a frequency sweeps',
   'explain.sweep.words':
-    'The lowest frequency is that of the coldest, the hottest or the stated temperature, with nothing over the loops. The highest is the highest of the three with the strongest vehicle on its best path: a vehicle raises the frequency by half of its relative change of inductance.',
+    'The lowest frequency is that of the coldest, the hottest or the stated temperature, with nothing over the loops. The highest is the highest of the three with the strongest vehicle on its best path: to first order a vehicle raises the frequency by half of its relative change of inductance.',
   'explain.sweep.source': 'Follows from f = 1/(2π√(LC)), with the circuit solved at each temperature.',
   'explain.sweep.range':
     'The vehicles that are driven over the circuit, one at a time, and the temperatures of the site.',
   'explain.sweep.omits':
-    'Drift of the unit’s own capacitance, moisture, and several vehicles over one circuit at once.',
+    'Tolerance and drift of the unit’s own capacitance (calibrate the setting), moisture, and several vehicles over one circuit at once.',
 
   'explain.separation.title': 'Least distance of two frequencies',
   'explain.separation.words':
@@ -153,13 +153,13 @@ export const explainCircuit = {
 
   'explain.ripple.title': 'Ripple from a neighbour that runs at the same time',
   'explain.ripple.words':
-    'To first order two coupled oscillators do not lock: the frequency of each swings at the beat, which its unit reads as a change of inductance of ±k. A unit that measures longer than the beat averages most of it away.',
+    'To first order two coupled oscillators do not lock: the frequency of each swings at the beat, which its unit reads as a change of inductance of ±k. A unit that measures longer than the beat averages most of it away. Nearer than their locking range the two may lock after all: then nothing is taken to be averaged away.',
   'explain.ripple.source':
     'First-order theory of two weakly coupled oscillators. Checked by integrating the equations of two limiting oscillators in time, here and in a circuit simulator.',
   'explain.ripple.range':
     'Coupling of 0.005 to 0.02, distances of 0.4 to 3 kHz at 50 kHz: within 11 % of the integrated equations where coupling times frequency is under a third of the distance. Nearer than that a high Q may swing further; what averaging over a beat or longer leaves stays within 15 %.',
   'explain.ripple.omits':
-    'Locking of two oscillators whose distance is less than the coupling times the frequency; coupling through cabinets and supplies.',
+    'A steady pull that a neighbour near its locking range adds to the mean frequency, and that a vehicle over the one changes for the other; coupling through cabinets and supplies.',
 
   'explain.next-lane.title': 'Traffic in the next lane',
   'explain.next-lane.words':

@@ -48,6 +48,7 @@ export const explain = {
   'explain.in.loopsMutual': 'Of their loops',
   'explain.in.steelMutual': 'What steel adds',
   'explain.in.conduitMutual': 'Of shared conduits',
+  'explain.in.locking': 'Nearer than this the two may lock',
   'explain.in.rest': 'Frequency at rest',
   'explain.in.coldFrequency': 'Frequency, coldest',
   'explain.in.hotFrequency': 'Frequency, hottest',

@@ -41,9 +41,8 @@ export const frequencies = {
   'frequencies.pairLong': '{pair}: {verdict}, {ratio} of the threshold, {separation} apart',
 
   'frequencies.hint':
-    'Point at a band or a line; a click on a line keeps its figures here. Drag a band to another setting, or step it with the arrow keys; P pins it.',
-  'frequencies.hintBands':
-    'Point at a band for its figures. Drag it to another setting, or step it with the arrow keys; P pins it.',
+    'Click a line to keep its figures here. Drag a band to another setting, or step it with the arrow keys; P pins it.',
+  'frequencies.hintBands': 'Drag a band to another setting, or step it with the arrow keys; P pins it.',
   'frequencies.sweeps': 'sweeps {low} to {high}',
   'frequencies.coldHot': '{cold} cold, {hot} hot',
   'frequencies.deepest': '{vehicle}: −ΔL/L {response}',

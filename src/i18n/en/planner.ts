@@ -18,6 +18,7 @@ export const planner = {
   'planner.again': 'Plan again',
   'planner.failed': 'The calculation failed: {reason}',
 
+  'planner.alreadyClear': 'Every pair is clear as it is: other settings would only add margin.',
   'planner.goes': 'Worst ripple {before} → {after} of the trip threshold.',
   'planner.stays': 'Worst ripple {ratio} of the trip threshold.',
   'planner.counts': '{verdict}: {before} → {after}',

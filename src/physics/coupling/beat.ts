@@ -40,11 +40,21 @@ export const driveOf = (L1: number, L2: number, f1: number, f2: number): number 
 export const averagingOf = (separation: number, time: number): number =>
   Math.min(1, 1 / (Math.PI * separation * time));
 
-/** Apparent |ΔL/L| that `b` puts into `a` by the coupling coefficient k. */
-export const rippleOf = (a: Tank, b: Tank, k: number): number =>
-  Math.abs(k) *
-  driveOf(a.inductance, b.inductance, a.low, b.low) *
-  averagingOf(separationOf(a, b), a.measuringTime);
+/** Hz: two that are nearer than this may lock to each other, x = 1 for the one that is disturbed more. */
+export const lockingRange = (a: Tank, b: Tank, k: number): number => {
+  const unequal = Math.sqrt(a.inductance / b.inductance);
+  return (Math.abs(k) * Math.max(unequal, 1 / unequal) * (a.low + b.low)) / 2;
+};
+
+/**
+ * Apparent |ΔL/L| that `b` puts into `a` by the coupling coefficient k. Where the two may lock nothing is taken to be
+ * averaged away: locked, the one follows whatever a vehicle does to the other, and no measuring time helps.
+ */
+export const rippleOf = (a: Tank, b: Tank, k: number): number => {
+  const separation = separationOf(a, b);
+  const swing = Math.abs(k) * driveOf(a.inductance, b.inductance, a.low, b.low);
+  return separation < lockingRange(a, b, k) ? swing : swing * averagingOf(separation, a.measuringTime);
+};
 
 /**
  * Frequency, Hz, of a channel with setting capacitance C on terminal inductance L and quality factor Q: that at which the

@@ -130,6 +130,6 @@ describe('a beat', () => {
     const found = createAssessor().assess(site);
     const deepest = Math.min(...found.circuits[0]!.responses.map(({ best }) => best));
     expect(deepest).toBeLessThan(-1e-4);
-    expect(found.beats[0]!.separation_Hz).toBeCloseTo(1_500 + (50_000 * deepest) / 2, 6);
+    expect(found.beats[0]!.separation_Hz).toBeCloseTo(51_500 - 50_000 / Math.sqrt(1 + deepest), 6);
   });
 });

@@ -181,7 +181,10 @@ describe('a remedy does what it says', () => {
     if (remedy.kind !== 'threshold') throw new Error();
     for (const { circuit: id, tripThreshold, lost } of remedy.circuits) {
       const { responses } = found.circuits.find((each) => each.id === id)!;
-      const missed = responses.filter(({ wanted, worst }) => wanted && -worst < tripThreshold);
+      // what is missed at 0.1 % already is not lost by more
+      const missed = responses.filter(
+        ({ wanted, worst }) => wanted && -worst < tripThreshold && -worst >= 0.001
+      );
       expect(lost).toEqual(missed.map(({ vehicle }) => vehicle));
     }
     // the coupling is such that no car would be seen above it

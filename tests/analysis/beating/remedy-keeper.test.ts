@@ -8,7 +8,7 @@ import { channel, circuit, loop, QUICK_VEHICLES, siteOf, square, unit } from '..
 type Json = Readonly<Record<string, unknown>>;
 
 const on = (name: string, over: Json = {}): Json => ({
-  channel: channel(name, 1, { frequency_Hz: null, frequencySetting: 2 }),
+  channel: channel(name, 1, { frequency_Hz: null, frequencySetting: 2, tripThreshold: 1e-4 }),
   detect: ['car'],
   ...over
 });

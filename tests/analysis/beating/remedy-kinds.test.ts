@@ -45,7 +45,9 @@ describe('a longer measuring time', () => {
   const quick = (name: string): Json => unit(name, { measuringTime_s: 1e-4 });
 
   it('also counts from where averaging sets in at all: 1/(π·200 Hz) is 1.59 ms, of 0.1 ms nothing is averaged', () => {
-    const site = row([given('U1', 50_000), given('U2', 50_200)], [quick('U1'), quick('U2')]);
+    // so far apart that 200 Hz lie out of reach of locking
+    const loops = [0, 3.6].map((x, k) => loop(`L${k + 1}`, square(x, 0)));
+    const site = row([given('U1', 50_000), given('U2', 50_200)], [quick('U1'), quick('U2')], { loops });
     const [remedy] = only(remediesFor(site), 'measuring-time');
     const needed = (ratioIn(site) * 4) / (Math.PI * 200);
     expect(remedy!.measuringTime_s).toBeGreaterThan(needed);
@@ -82,8 +84,13 @@ describe('a longer measuring time', () => {
   });
 
   it('of more than a second is none', () => {
+    // a faint coupling and a fine threshold: 2 Hz lie out of reach of locking
+    const fine = { tripThreshold: 5e-6 };
+    const loops = [0, 14].map((x, k) => loop(`L${k + 1}`, square(x, 0)));
     const site = (apart: number): Site =>
-      row([given('U1', 50_000), given('U2', 50_000 + apart)], [unit('U1'), unit('U2')]);
+      row([given('U1', 50_000, fine), given('U2', 50_000 + apart, fine)], [unit('U1'), unit('U2')], {
+        loops
+      });
     const needed = (4 * ratioIn(site(2))) / (Math.PI * 2);
     expect(needed).toBeGreaterThan(2);
     expect(only(remediesFor(site(2)), 'measuring-time')).toEqual([]);

@@ -36,7 +36,7 @@ describe('the interval that a channel sweeps', () => {
     expect(row!.responses.find(({ vehicle }) => vehicle === sweep.vehicle)!.best).toBe(deepest);
     expect(sweep.low_Hz).toBe(Math.min(sweep.cold_Hz, sweep.rest_Hz, sweep.hot_Hz));
     const highest = Math.max(sweep.cold_Hz, sweep.rest_Hz, sweep.hot_Hz);
-    expect(sweep.high_Hz).toBeCloseTo(highest * (1 - deepest / 2), 6);
+    expect(sweep.high_Hz).toBeCloseTo(highest / Math.sqrt(1 + deepest), 6);
     // a hot loop has more resistance and a little more of its inductance inside the wire
     expect(sweep.hot_Hz).toBeLessThan(sweep.cold_Hz);
   });

@@ -31,6 +31,7 @@ const beat = (sides: readonly [BeatSide, BeatSide], over: Partial<Beat> = {}): B
     coupling: { loops_H: -1e-8, steel_H: 0, conduits_H: 0 },
     k: -1e-4,
     separation_Hz: 0,
+    lockingRange_Hz: 1,
     ripple: ratio * 0.001,
     ratio,
     verdict: ratio > 1 ? 'false calls likely' : 'watch',
@@ -60,6 +61,20 @@ describe('how far apart the frequencies should be', () => {
     expect(kilohertz(beat([side('C1', 8), side('C2', 40, 0.1)]))).toBeCloseTo(2.037, 3);
     // a side that is clear already asks for nothing: C1 would at 5 ms ask for 0.013 kHz, C2 for 3.183·4·0.3 = 0.0038 kHz
     expect(kilohertz(beat([side('C1', 0.2), side('C2', 0.3, 0.1)]))).toBeCloseTo(0.0038, 3);
+  });
+
+  it('is never within reach of locking, where nothing counts as averaged away', () => {
+    const near = { separation_Hz: 900, lockingRange_Hz: 1_000 };
+    // unaveraged 2 times the threshold: 63.66 Hz · 8 is 0.509 kHz, within reach
+    expect(kilohertz(beat([side('C1', 2), side('C2', 2)], near))).toBeCloseTo(1, 3);
+    expect(findingOf(beat([side('C1', 2), side('C2', 2)], near)).message).toContain(
+      'at least 0.9000 kHz apart (they may lock nearer than 1.000 kHz)'
+    );
+    // unaveraged 8 times: 63.66 Hz · 32
+    expect(kilohertz(beat([side('C1', 8), side('C2', 8)], near))).toBeCloseTo(2.037, 3);
+    expect(
+      findingOf(beat([side('C1', 8), side('C2', 8)], { ...near, separation_Hz: 1_001 })).message
+    ).not.toContain('lock');
   });
 
   it('is not said where the usual band of 20 to 100 kHz has no room for it', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { driveOf, rippleOf, separationOf, type Tank } from '#physics/coupling/beat';
+import { driveOf, lockingRange, rippleOf, separationOf, type Tank } from '#physics/coupling/beat';
 import { between, SEED } from '../support/arbitraries';
 import { relativeError } from '../support/reference';
 
@@ -30,7 +30,7 @@ describe('ripple', () => {
     expect(rippleOf(tank(50_000), tank(50_000), 0.004)).toBe(0.004);
     expect(rippleOf(tank(50_000), tank(50_000), -0.004)).toBe(0.004);
     // the unit averages over 1/(π·Δf) or longer: up to 63.66 Hz at 5 ms nothing is averaged away
-    expect(rippleOf(tank(50_000), tank(50_063), 0.004)).toBeCloseTo((0.004 * 100_000) / 100_063, 12);
+    expect(rippleOf(tank(50_000), tank(50_063), 0.001)).toBeCloseTo((0.001 * 100_000) / 100_063, 12);
   });
 
   it('falls with 1/(π·Δf·T) beyond that', () => {
@@ -92,8 +92,26 @@ describe('ripple', () => {
 
   it('has no step where the averaging begins', () => {
     const edge = 1 / (Math.PI * 0.005);
-    const below = rippleOf(tank(50_000), tank(50_000 + edge * (1 - 1e-9)), 0.01);
-    const above = rippleOf(tank(50_000), tank(50_000 + edge * (1 + 1e-9)), 0.01);
+    const below = rippleOf(tank(50_000), tank(50_000 + edge * (1 - 1e-9)), 0.001);
+    const above = rippleOf(tank(50_000), tank(50_000 + edge * (1 + 1e-9)), 0.001);
     expect(relativeError(above, below)).toBeLessThan(1e-8);
+  });
+
+  it('is averaged away by no measuring time where the two may lock: nearer than k·√(L1/L2)·f', () => {
+    const slow = { measuringTime: 0.1 };
+    const ripple = (separation: number, L = 1e-4): number =>
+      rippleOf(
+        tank(50_000, 50_000, slow),
+        tank(50_000 + separation, 50_000 + separation, { ...slow, inductance: L }),
+        0.01
+      );
+    // 1 % of 50 kHz
+    expect(ripple(490)).toBeCloseTo(0.01, 4);
+    expect(ripple(515)).toBeLessThan(1e-4);
+    expect(lockingRange(tank(50_000), tank(50_000), -0.01)).toBeCloseTo(500, 9);
+    // the tank of four times the inductance is disturbed twice as much, and locks at twice the distance
+    expect(ripple(990, 4e-4)).toBeCloseTo(0.005, 4);
+    expect(ripple(990, 0.25e-4)).toBeCloseTo(0.02, 3);
+    expect(ripple(1_030, 4e-4)).toBeLessThan(1e-4);
   });
 });

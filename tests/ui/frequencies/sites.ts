@@ -89,6 +89,7 @@ export const beatOf = (a: string, b: string, ratio: number, remedies: Beat['reme
   k: -0.004,
   coupling: { loops_H: -4e-7, steel_H: 0, conduits_H: 0 },
   separation_Hz: 250,
+  lockingRange_Hz: 200,
   ripple: ratio * 0.001,
   ratio,
   verdict: ratio > 1 ? 'false calls likely' : ratio >= 0.25 ? 'watch' : 'clear',

@@ -11,10 +11,10 @@ import { effectOf, type RemedyContext, type Trial } from './trial';
 export function* higherThreshold({ pair, responsesOf }: RemedyContext, attempt: Trial): Steps<Remedy[]> {
   const circuits = pair.sides
     .filter(({ ratio }) => ratio >= WATCH_FROM)
-    .map(({ circuit, ripple }) => {
+    .map(({ circuit, ripple, tripThreshold: present }) => {
       const tripThreshold = roundedUp(ripple / WATCH_FROM);
       const lost = responsesOf(circuit)
-        .filter(({ wanted, worst }) => wanted && -worst < tripThreshold)
+        .filter(({ wanted, worst }) => wanted && -worst >= present && -worst < tripThreshold)
         .map(({ vehicle }) => vehicle);
       return { circuit, tripThreshold, lost };
     });

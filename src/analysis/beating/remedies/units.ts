@@ -44,9 +44,17 @@ const NEW_UNIT = '\u0000';
 /** Seconds: longer than this a vehicle would wait for its call. */
 const LONGEST = 1;
 
+/** Channels that have to wait for one another. */
+const turnsOf = (unit: Unit, { circuits }: Pick<Site, 'circuits'>): number =>
+  unit.scansInTurn ? circuits.filter(({ channel }) => channel?.unit === unit.id).length : 1;
+
 /** Where the averaging has set in, the ripple falls with the time. */
-export function* longerMeasuring({ a, b, pair }: RemedyContext, attempt: Trial): Steps<Remedy[]> {
-  if (pair.separation_Hz === 0) return [];
+export function* longerMeasuring(
+  { a, b, pair, survey: { site } }: RemedyContext,
+  attempt: Trial
+): Steps<Remedy[]> {
+  // locked, no time helps
+  if (pair.separation_Hz < pair.lockingRange_Hz) return [];
   const unclear = pair.sides.filter(({ ratio }) => ratio >= WATCH_FROM);
   const needed = Math.max(
     ...unclear.map(({ ratio, measuringTime_s }) => {
@@ -56,12 +64,15 @@ export function* longerMeasuring({ a, b, pair }: RemedyContext, attempt: Trial):
     })
   );
   const measuringTime_s = roundedUp(needed);
-  if (!(measuringTime_s <= LONGEST)) return [];
   const units = [a, b]
     .filter(({ circuit }) => unclear.some((side) => side.circuit === circuit.id))
     .map(({ unit }) => unit.id);
-  const edit = (site: Site): Site =>
-    units.reduce((result, id) => updateUnit(result, id, { measuringTime_s }), site);
+  const isSlow = [a, b].some(
+    ({ unit }) => units.includes(unit.id) && !(measuringTime_s * turnsOf(unit, site) <= LONGEST)
+  );
+  if (isSlow) return [];
+  const edit = (before: Site): Site =>
+    units.reduce((result, id) => updateUnit(result, id, { measuringTime_s }), before);
   const outcome = attempt(edit, [a.circuit.id, b.circuit.id]);
   yield;
   return outcome

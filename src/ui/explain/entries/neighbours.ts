@@ -54,10 +54,7 @@ export const neighbourEntries = {
     result: coupling
   },
   sweep: {
-    formulas: [
-      'f_h = max ( f , f_K , f_W ) ( 1 + frac{1}{2} | frac{ΔL}{L} | )',
-      'f_n = min ( f , f_K , f_W )'
-    ],
+    formulas: ['f_h = max ( f , f_K , f_W ) frac{1}{sqrt{1 + frac{ΔL}{L}}}', 'f_n = min ( f , f_K , f_W )'],
     inputs: (facts) => {
       const sweep = sweepOf(facts, facts.topic.circuit);
       return [
@@ -96,6 +93,7 @@ export const neighbourEntries = {
         ...inductances(turned),
         ...lowest(turned),
         separation(facts),
+        given('Δf_L', 'explain.in.locking', facts.beat?.lockingRange_Hz, 'frequency', { digits: 3 }),
         given('t_m', 'explain.in.measuringTime', victim?.measuringTime_s, 'time')
       ];
     },

@@ -83,7 +83,10 @@ function rippleWords({ before, after }: FrequencyPlan, isUnchanged: boolean): st
 /** What the plan improves, and how sure it is that nothing is better; of the pairs that settings can change. */
 export function resultLines(plan: FrequencyPlan, aim: PlanAim): string[] {
   const nothing = nothingLines(plan, aim);
-  return [...nothing, ...rippleWords(plan, nothing.length > 0), ...proofWords(plan)];
+  const { watch, 'false calls likely': falseCalls } = plan.before.verdicts;
+  const isNeedless = nothing.length === 0 && watch + falseCalls === 0;
+  const needless = isNeedless ? [t('planner.alreadyClear')] : [];
+  return [...needless, ...nothing, ...rippleWords(plan, nothing.length > 0), ...proofWords(plan)];
 }
 
 /** The worst pairs that are not clear after the plan. */

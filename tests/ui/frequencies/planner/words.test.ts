@@ -66,6 +66,14 @@ describe('what a plan says', () => {
     expect(remaining(plan())).toEqual([]);
   });
 
+  it('says that no change is needed where every pair is clear already', () => {
+    expect(resultLines(plan({ before: state(0.08) }), 'smallest ripple')).toEqual([
+      'Every pair is clear as it is: other settings would only add margin.',
+      'Worst ripple ×0.080 → ×0.060 of the trip threshold.',
+      'Proven: no settings leave less than ×0.060.'
+    ]);
+  });
+
   it('says what is left open when the search did not get to the end', () => {
     const open = plan({ isProven: false, lowerBound: 0.05 });
     expect(resultLines(open, 'smallest ripple')[1]).toMatch(
