@@ -97,7 +97,8 @@ export const createBeatSimulator = (): BeatSimulator => {
       const { circuit, channel } = tanks[side];
       const { inductance, q, frequency } = wanted[side]!;
       const time = times[side]!;
-      const averaging = averagingOf(separation, time);
+      // as in the rating of pairs: where the two may lock nothing is taken to be averaged away
+      const averaging = strength > 1 ? 1 : averagingOf(separation, time);
       const own = heard[side];
       const mean = meanOverBeats(own, beat);
       const seen = swingFrom(swings[side]!, averagedSwing(own, time, beat), frequency);
