@@ -6,7 +6,7 @@ import { WATCH_FROM } from '../beating/rate';
 import { called, type FindingContext, type FindingRule } from './finding';
 
 /** So many ways out are enough for one sentence. */
-const MOST_REMEDIES = 3;
+const MOST_REMEDIES = 2;
 
 export const beating: FindingRule = (context) =>
   context.result.beats
@@ -21,7 +21,7 @@ export const beating: FindingRule = (context) =>
         selects: [...loopsIn(a!), ...loopsIn(b!)],
         message:
           `${called(a!)} and ${called(b!)} run at the same time, ${distanceOf(beat, say)}, ` +
-          `coupled by k = ${beat.k.toPrecision(2).replace('-', '−')}: a ripple of ${say(beat.ripple, 'ratio')}, ` +
+          `coupled by k = ${say(beat.k, 'ratio', { digits: 2 })}: a ripple of ${say(beat.ripple, 'ratio')}, ` +
           `${times(beat.ratio)} the trip threshold (${beat.verdict}).`,
         advice: adviceOn(beat, context)
       };
@@ -29,11 +29,13 @@ export const beating: FindingRule = (context) =>
 
 const distanceOf = ({ separation_Hz, lockingRange_Hz }: Beat, say: FindingContext['say']): string =>
   separation_Hz > 0
-    ? `at least ${say(separation_Hz, 'frequency')} apart` +
-      (separation_Hz < lockingRange_Hz
-        ? ` (they may lock nearer than ${say(lockingRange_Hz, 'frequency')})`
-        : '')
+    ? `at least ${hertz(separation_Hz, say)} apart` +
+      (separation_Hz < lockingRange_Hz ? ` (they may lock nearer than ${hertz(lockingRange_Hz, say)})` : '')
     : 'on frequencies that overlap when vehicles pass or the temperature changes';
+
+/** Separations are told in hertz as long as they are small. */
+const hertz = (separation: number, say: FindingContext['say']): string =>
+  say(separation, 'frequency', separation < 1_000 ? { unit: 'Hz', digits: 3 } : { digits: 3 });
 
 /** Two figures, and never a power of ten: that is for machines. */
 const times = (ratio: number): string => {
@@ -62,7 +64,7 @@ const apartAtLeast = ({ separation_Hz, lockingRange_Hz, sides }: Beat): number =
 const keepApart = (beat: Beat, { say }: FindingContext): string | null => {
   const apart = apartAtLeast(beat);
   const [lowest, highest] = USUAL_BAND;
-  return apart < highest - lowest ? `Keep their frequencies at least ${say(apart, 'frequency')} apart` : null;
+  return apart < highest - lowest ? `Keep their frequencies at least ${hertz(apart, say)} apart` : null;
 };
 
 const adviceOn = (beat: Beat, context: FindingContext): string => {
@@ -73,12 +75,14 @@ const adviceOn = (beat: Beat, context: FindingContext): string => {
       ? `${before}. Move the loops apart, or connect both to one unit that scans its channels in turn.`
       : `${before} by other frequency settings, move the loops apart, or connect both to one unit that scans its channels in turn.`;
   const clearing = beat.remedies.filter(({ verdict }) => verdict === 'clear');
-  const ways = (clearing.length > 0 ? clearing : beat.remedies)
-    .slice(0, MOST_REMEDIES)
-    .map((remedy) => wayOf(remedy, context));
-  if (ways.length === 0) return `${before}. No other single change helps.`;
-  const beginning = clearing.length > 0 ? 'Any of these clears it' : 'None clears it by itself; these help';
-  return `${before}. ${beginning}: ${ways.join('; ')}.`;
+  const ways = (list: readonly Remedy[]): string =>
+    list
+      .slice(0, MOST_REMEDIES)
+      .map((remedy) => wayOf(remedy, context))
+      .join('; ');
+  if (clearing.length > 0) return `Any of these clears it: ${ways(clearing)}.`;
+  if (beat.remedies.length === 0) return `${before}. No other single change helps.`;
+  return `${before}. None of these clears it by itself, but they help: ${ways(beat.remedies)}.`;
 };
 
 /** In words, with the ratio that it leaves. */

@@ -1,5 +1,5 @@
 /** What a rule sees, and how it writes. A rule is one file: numbers in, findings out. */
-import { format } from '#units/format';
+import { format, type FormatOptions } from '#units/format';
 import type { QuantityKind } from '#units/kind';
 import type { Circuit, Loop, Site } from '#plan/schema';
 import type { Assessment, CircuitReadout, Finding, LoopReadout } from '../results';
@@ -10,7 +10,7 @@ export interface FindingContext {
   readonly loops: readonly { readonly loop: Loop; readonly readout: LoopReadout }[];
   readonly circuits: readonly { readonly circuit: Circuit; readonly readout: CircuitReadout }[];
   /** A number with its unit in the site's display system. */
-  readonly say: (value: number, kind: QuantityKind) => string;
+  readonly say: (value: number, kind: QuantityKind, options?: FormatOptions) => string;
 }
 
 export type FindingRule = (context: FindingContext) => readonly Finding[];
@@ -30,5 +30,5 @@ export const createContext = (site: Site, result: Omit<Assessment, 'findings'>):
     const readout = result.circuits.find(({ id }) => id === circuit.id);
     return readout ? [{ circuit, readout }] : [];
   }),
-  say: (value, kind) => format(value, kind, site.displayUnits).text
+  say: (value, kind, options) => format(value, kind, site.displayUnits, options).text
 });

@@ -153,7 +153,7 @@ export const explainCircuit = {
 
   'explain.ripple.title': 'Ripple from a neighbour that runs at the same time',
   'explain.ripple.words':
-    'To first order two coupled oscillators do not lock: the frequency of each swings at the beat, which its unit reads as a change of inductance of ±k. A unit that measures longer than the beat averages most of it away. Nearer than their locking range the two may lock after all: then nothing is taken to be averaged away.',
+    'As long as two coupled oscillators are further apart than their coupling can pull them, they do not lock: the frequency of each swings at the beat, which its unit reads as a change of inductance of ±k. A unit that measures longer than the beat averages most of it away. Nearer than that they may lock, and then nothing is taken to be averaged away.',
   'explain.ripple.source':
     'First-order theory of two weakly coupled oscillators. Checked by integrating the equations of two limiting oscillators in time, here and in a circuit simulator.',
   'explain.ripple.range':

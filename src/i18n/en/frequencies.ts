@@ -4,8 +4,8 @@ export const frequencies = {
   'frequencies.mode.chart': 'Chart',
   'frequencies.mode.table': 'Table',
   'frequencies.mode.simulator': 'Simulator',
-  'frequencies.toUnits': 'Detector units',
   'frequencies.allPairs': 'Show clear pairs too',
+  'frequencies.near': 'Only where they run now',
   'frequencies.noChannels':
     'No circuit is on a channel yet. Put circuits on the channels of a unit under Detector units.',
   'frequencies.noPairs': 'No two circuits run at the same time.',
@@ -94,6 +94,7 @@ export const frequencies = {
   'remedy.spoils': '{left}, but more with {circuits}',
 
   'step.setting': 'Change the frequency setting of {name}',
+  'step.remedy': 'Apply: {remedy}',
   'step.pin': 'Pin the setting of {name}',
   'step.unpin': 'Unpin the setting of {name}'
 } as const;

@@ -1,4 +1,6 @@
 /** What the frequency view changes: one named undo step each. */
+import { withRemedy } from '#analysis/beating/remedies/apply';
+import type { Beat, Remedy } from '#analysis/results';
 import { t } from '#i18n/message';
 import { updateChannel } from '#plan/edits/index';
 import type { Circuit } from '#plan/schema';
@@ -13,6 +15,12 @@ export function putOnSetting(bench: Bench, circuit: string, setting: number, mer
     site: updateChannel(site, circuit, { frequencySetting: setting, frequency_Hz: null }),
     ...(merge === null ? {} : { merge })
   });
+}
+
+/** `words`: the remedy as it is shown. */
+export function applyRemedy(bench: Bench, beat: Beat, remedy: Remedy, words: string): void {
+  const site = withRemedy(bench.state.site, beat, remedy);
+  if (site) bench.editor.commit({ label: t('step.remedy', { remedy: words }), site });
 }
 
 export function togglePin(bench: Bench, circuit: Circuit): void {

@@ -37,12 +37,12 @@ export const groupsOf = (rows: readonly ChannelRow[]): readonly UnitGroup[] =>
     return [{ unit, at, count: rows.filter((row) => row.unit === unit).length }];
   });
 
-/** Hz: from the lowest to the highest frequency of any row, on any setting and with a vehicle. */
-export function spanOf(rows: readonly ChannelRow[]): readonly [low: number, high: number] {
+/** Hz: from the lowest to the highest frequency of any row, with a vehicle, and on any setting unless `isNear`. */
+export function spanOf(rows: readonly ChannelRow[], isNear = false): readonly [low: number, high: number] {
   const frequencies = rows.flatMap(({ readout: { sweep, settings } }) => [
     sweep.low_Hz,
     sweep.high_Hz,
-    ...settings.flatMap(({ frequency_Hz }) => frequency_Hz ?? [])
+    ...(isNear ? [] : settings.flatMap(({ frequency_Hz }) => frequency_Hz ?? []))
   ]);
   return [Math.min(...frequencies), Math.max(...frequencies)];
 }

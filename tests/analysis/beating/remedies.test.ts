@@ -1,13 +1,12 @@
 /** Every remedy is applied to the drawing and the drawing assessed anew: what was promised must come true. */
 import { beforeAll, describe, expect, it } from 'vitest';
 import { createAssessor } from '#analysis/assess';
-import { middleOf } from '#analysis/beating/remedies/distance';
+import { withRemedy } from '#analysis/beating/remedies/apply';
 import { roundedUp } from '#analysis/beating/remedies/rounding';
 import { BEAT_VERDICTS, type Assessment, type Beat, type Remedy, type RemedyKind } from '#analysis/results';
-import { setReversed, updateChannel, updateUnit } from '#plan/edits/index';
+import { updateChannel } from '#plan/edits/index';
 import type { Site } from '#plan/schema';
 import { moveShape } from '#plan/shapes/index';
-import { loopsIn } from '#plan/wiring';
 import { relativeError } from '../../physics/support/reference';
 import { CAR, channel, circuit, loop, siteOf, square, unit } from '../support/sites';
 
@@ -55,54 +54,9 @@ const remedyFor = (a: string, b: string, kind: RemedyKind): Remedy => {
 
 /** The drawing as the remedy would have it. */
 const applied = (remedy: Remedy, a: string, b: string): Site => {
-  switch (remedy.kind) {
-    case 'setting':
-      return updateChannel(site, remedy.circuit, { frequencySetting: remedy.setting });
-    case 'winding':
-      return setReversed(site, remedy.circuit, remedy.loop, true);
-    case 'threshold':
-      return remedy.circuits.reduce(
-        (result, { circuit: id, tripThreshold }) => updateChannel(result, id, { tripThreshold }),
-        site
-      );
-    case 'measuring-time':
-      return remedy.units.reduce(
-        (result, id) => updateUnit(result, id, { measuringTime_s: remedy.measuringTime_s }),
-        site
-      );
-    case 'scanning': {
-      if (remedy.unit === null) throw new Error('a unit that is not there');
-      const both = updateUnit(site, remedy.unit, { scansInTurn: true });
-      return [a, b].reduce((result, id) => {
-        const { channel: on } = result.circuits.find((each) => each.id === id)!;
-        const number = on!.unit === remedy.unit ? on!.number : 2;
-        return updateChannel(result, id, { unit: remedy.unit!, number });
-      }, both);
-    }
-    case 'conduit':
-      throw new Error('tested by itself');
-    case 'distance': {
-      const moving = site.circuits.find(({ id }) => id === remedy.circuit)!;
-      const from = site.circuits.find(({ id }) => id === (remedy.circuit === a ? b : a))!;
-      const [[x0, y0], [x1, y1]] = [middleOf({ circuit: from }, site), middleOf({ circuit: moving }, site)];
-      const far = Math.hypot(x1 - x0, y1 - y0);
-      const own = new Set(loopsIn(moving));
-      return {
-        ...site,
-        loops: site.loops.map((each) =>
-          own.has(each.id)
-            ? {
-                ...each,
-                shape: moveShape(each.shape, [
-                  ((x1 - x0) / far) * remedy.by_m,
-                  ((y1 - y0) / far) * remedy.by_m
-                ])
-              }
-            : each
-        )
-      };
-    }
-  }
+  const there = withRemedy(site, { a, b }, remedy);
+  if (!there || there === site) throw new Error('nothing was applied');
+  return there;
 };
 const changedBy = (remedy: Remedy, a: string, b: string): readonly string[] => {
   if ('circuit' in remedy) return [remedy.circuit];
@@ -162,8 +116,9 @@ describe('a remedy does what it says', () => {
     const drawn: Site = { ...site, loops: apart, conduits };
     const [remedy] = beatIn(complete(drawn), 'C1', 'C2')!.remedies!.filter(({ kind }) => kind === 'conduit');
     expect(remedy).toMatchObject({ conduits: ['D1'], verdict: 'clear' });
-    const own = conduits.map((each) => ({ ...each, circuits: ['C1'] }));
-    const after = beatIn(complete({ ...drawn, conduits: own }), 'C1', 'C2')!;
+    const apartFrom = withRemedy(drawn, { a: 'C1', b: 'C2' }, remedy!)!;
+    expect(apartFrom.conduits).toMatchObject([{ id: 'D1', circuits: ['C1'] }]);
+    const after = beatIn(complete(apartFrom), 'C1', 'C2')!;
     expect(relativeError(remedy!.ratio, after.ratio)).toBeLessThan(1e-6);
   });
 
@@ -189,6 +144,19 @@ describe('a remedy does what it says', () => {
     }
     // the coupling is such that no car would be seen above it
     expect(remedy.circuits.flatMap(({ lost }) => lost)).toContain('car');
+  });
+});
+
+describe('a remedy that the drawing cannot take', () => {
+  it('is none where it needs a unit that is not there, and changes nothing where something has gone', () => {
+    const effect = { ratio: 0, verdict: 'clear', worstRatio: 0, spoils: [] } as const;
+    const pair = { a: 'C1', b: 'C2' };
+    expect(withRemedy(site, pair, { kind: 'scanning', unit: null, ...effect })).toBeNull();
+    const gone = { circuit: 'C9', ...effect };
+    expect(withRemedy(site, pair, { kind: 'winding', loop: 'L9', ...gone })).toBe(site);
+    expect(withRemedy(site, pair, { kind: 'distance', by_m: 1, ...gone })).toBe(site);
+    expect(withRemedy(site, pair, { kind: 'setting', setting: 1, frequency_Hz: 4e4, ...gone })).toBe(site);
+    expect(withRemedy(site, pair, { kind: 'conduit', conduits: ['D9'], ...effect })).toBe(site);
   });
 });
 

@@ -30,6 +30,11 @@ describe('rows of channels', () => {
 
   it('span from the lowest to the highest setting, and beyond for what is given or shifted', () => {
     expect(spanOf(rowsOf(site, channels))).toEqual([39_990, 60_000]);
+    const sweeps = rowsOf(site, channels).map(({ readout }) => readout.sweep);
+    expect(spanOf(rowsOf(site, channels), true)).toEqual([
+      Math.min(...sweeps.map(({ low_Hz }) => low_Hz)),
+      Math.max(...sweeps.map(({ high_Hz }) => high_Hz))
+    ]);
     const given = channelOf('D', 71_000, { setting: null });
     expect(spanOf(rowsOf(site, [...channels.slice(0, 3), given]))).toEqual([39_990, 71_010 * 1.02]);
     const silent = channelOf('A', 45_000, {

@@ -30,7 +30,7 @@ const directionOf = ([x0, y0]: Point, [x1, y1]: Point): Point => {
 
 /** The drawing with one circuit's loops moved away from the other's middle. */
 export const movedApart =
-  (moving: BeatTank, from: BeatTank, by: number) =>
+  (moving: Pick<BeatTank, 'circuit'>, from: Pick<BeatTank, 'circuit'>, by: number) =>
   (site: Site): Site => {
     const [dx, dy] = directionOf(middleOf(from, site), middleOf(moving, site));
     const own = new Set(loopsIn(moving.circuit));
