@@ -16,7 +16,11 @@ export const connectWorker: Connect = (onCrash) => {
   const api = wrap<CalculationApi>(worker);
   return {
     assess: (site, revision, prepare) => api.assess(site, revision, prepare),
-    ask: <K extends QuestionKind>(question: Question<K>, revision: number, onShare: (share: number) => void) =>
+    ask: <K extends QuestionKind>(
+      question: Question<K>,
+      revision: number,
+      onShare: (share: number) => void
+    ) =>
       // the wrapped method has lost its type parameter
       api.ask(question, revision, proxy(onShare)) as Promise<Reply<K> | null>,
     drop: (kind) => void api.drop(kind),
