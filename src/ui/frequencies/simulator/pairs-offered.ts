@@ -9,7 +9,7 @@ export interface OfferedPair {
 }
 
 /** No key of a pair: those are written as lists. */
-export const INVENTED = 'invented';
+const INVENTED = 'invented';
 
 export const pairsOf = (beats: readonly Pick<Beat, 'a' | 'b' | 'ratio'>[]): readonly OfferedPair[] => [
   ...[...beats]
