@@ -196,7 +196,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
 
     test('an explanation has none', async ({ page }) => {
       const desk = await selectLoop(page);
-      await desk.figure('Inductance').getByRole('button').click();
+      await desk.figure('Inductance').getByRole('button').first().click();
       await expect(page.getByRole('dialog')).toBeVisible();
       await expectAccessible(page, 'dialog');
     });
