@@ -6,7 +6,7 @@ import { vehicleOf } from '#plan/catalogue/vehicles';
 import type { Site } from '#plan/schema';
 import { loopsIn } from '#plan/wiring';
 import { createRemedyKeeper } from './beating/remedy-keeper';
-import { beatScene, beatsOf, type BeatScene } from './beating/scene';
+import { beatsOf, createSceneKeeper, type BeatScene } from './beating/scene';
 import { channelReadout, createSettingsKeeper } from './beating/tanks';
 import { createBodyStore } from './electrical/bodies';
 import { findingsOf } from './findings/index';
@@ -43,6 +43,7 @@ export const createAssessor = (): Assessor => {
   const fluxes = createFluxCache();
   const settingsOf = createSettingsKeeper();
   const remedies = createRemedyKeeper(surveyor);
+  const sceneOf = createSceneKeeper();
 
   const assess = (site: Site, thoroughness: Thoroughness = 'all'): Assessment => {
     const isPage = thoroughness === 'prepared';
@@ -69,7 +70,7 @@ export const createAssessor = (): Assessor => {
         ...followUps.resultsOf(each, survey, ready)
       };
     });
-    const scene = beatScene(survey, (id) => passes.get(id)!.responses);
+    const scene = sceneOf(survey, (id) => passes.get(id)!.responses);
     const isFollowed = isPage && (followUps.isLeft(survey, ready) || remedies.isLeft(scene));
     const result = {
       pending: !ready.isComplete,
@@ -98,17 +99,8 @@ export const createAssessor = (): Assessor => {
   };
 
   /** Once nothing else follows. */
-  const settled = new WeakMap<Survey, { readonly ready: string; readonly scene: BeatScene }>();
-  const settledScene = (survey: Survey, ready: Ready): BeatScene => {
-    const known = settled.get(survey);
-    if (known?.ready === ready.text) return known.scene;
-    const scene = beatScene(
-      survey,
-      (id) => keeper.passesOver(survey.circuits.get(id)!, survey, ready, true).responses
-    );
-    settled.set(survey, { ready: ready.text, scene });
-    return scene;
-  };
+  const settledScene = (survey: Survey, ready: Ready): BeatScene =>
+    sceneOf(survey, (id) => keeper.passesOver(survey.circuits.get(id)!, survey, ready, true).responses);
 
   const followNext = (site: Site): boolean => {
     const survey = surveyor.survey(site);

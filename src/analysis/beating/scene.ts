@@ -43,3 +43,29 @@ export const beatsOf = (
   { pairs }: BeatScene,
   remediesOf: (pair: RatedPair) => Beat['remedies']
 ): readonly Beat[] => pairs.map((rated) => ({ ...rated.pair, remedies: remediesOf(rated) }));
+
+/**
+ * Keeps the last scene for as long as nothing changes that beats: while a vehicle is dragged, a name typed, a lane moved.
+ * Responses that are the same list are the same responses: whoever makes them keeps them.
+ */
+export const createSceneKeeper = (): typeof beatScene => {
+  let last: { readonly signature: readonly unknown[]; readonly scene: BeatScene } | null = null;
+  return (survey, responsesOf) => {
+    const { units, conduits, steel } = survey.site;
+    const signature = [
+      JSON.stringify([units, conduits, steel]),
+      ...[...survey.circuits.values()].flatMap(({ circuit, key }) => [
+        circuit.id,
+        key,
+        JSON.stringify(circuit.channel),
+        responsesOf(circuit.id)
+      ])
+    ];
+    const before = last?.signature;
+    if (last && before?.length === signature.length && signature.every((each, at) => each === before[at]))
+      return last.scene;
+    const scene = beatScene(survey, responsesOf);
+    last = { signature, scene };
+    return scene;
+  };
+};

@@ -51,9 +51,39 @@ describe('what is kept', () => {
     ],
     ['winters are colder', { temperatureRange_C: [-50, 50] }]
   ])('is made anew when %s', (_, over) => {
-    const found = remediesOf(assessor.assess(drawn(over), 'complete').beats);
-    expect(found).not.toEqual(before);
-    expect(found).toEqual(remediesOf(createAssessor().assess(drawn(over), 'complete').beats));
+    const found = assessor.assess(drawn(over), 'complete');
+    expect(remediesOf(found.beats)).not.toEqual(before);
+    const afresh = createAssessor().assess(drawn(over), 'complete');
+    expect(found.beats).toEqual(afresh.beats);
+    expect(found.channels).toEqual(afresh.channels);
+  });
+
+  it.each<[string, Json]>([
+    ['a threshold', { tripThreshold: 2e-4 }],
+    ['a pin', { pinned: true }],
+    ['a given frequency', { frequency_Hz: 47_000 }]
+  ])('gives way to a drawing with another channel: %s', (_, over) => {
+    const there = drawn({
+      circuits: [
+        circuit('C1', ['L1'], {
+          channel: channel('U1', 1, { frequency_Hz: null, frequencySetting: 2, ...over })
+        }),
+        circuit('C2', ['L2'], on('U2'))
+      ]
+    });
+    assessor.assess(drawn(), 'complete');
+    const found = assessor.assess(there, 'complete');
+    const afresh = createAssessor().assess(there, 'complete');
+    expect(found.beats).toEqual(afresh.beats);
+    expect(found.channels).toEqual(afresh.channels);
+  });
+
+  it('gives way to a drawing over steel, and comes back without it', () => {
+    const outline = [[-4, -4], [8, -4], [8, 4], [-4, 4]]; // prettier-ignore
+    const mat = { id: 'S1', kind: 'mat', depth: 0.12, pitch: 0.2, barRadius: 0.006, outline };
+    const over = assessor.assess(drawn({ steel: [mat] }), 'complete');
+    expect(over.beats).toEqual(createAssessor().assess(drawn({ steel: [mat] }), 'complete').beats);
+    expect(remediesOf(assessor.assess(drawn(), 'complete').beats)).toEqual(before);
   });
 
   it('is the same again for the same drawing', () => {
