@@ -7,9 +7,10 @@ import { newUnit } from './units';
 /** ΔL/L at which a new channel calls: 0.1 %. */
 const TRIP_THRESHOLD = 0.001;
 
-function freeNumber(site: Site, unit: Unit): number | null {
+/** The first of the unit's channels that no circuit is on; null where all are taken. */
+export function freeNumber({ circuits }: Pick<Site, 'circuits'>, unit: Unit): number | null {
   const taken = new Set(
-    site.circuits.filter(({ channel }) => channel?.unit === unit.id).map(({ channel }) => channel?.number)
+    circuits.filter(({ channel }) => channel?.unit === unit.id).map(({ channel }) => channel?.number)
   );
   for (let number = 1; number <= unit.channels; number++) if (!taken.has(number)) return number;
   return null;

@@ -5,6 +5,7 @@
  * crosses itself) leaves the site as it is, the same object. What did not change is shared, never copied.
  */
 export * from './assign-channel';
+export { freeNumber } from './channels';
 export * from './circuits';
 export * from './conduits';
 export * from './copies';

@@ -1,5 +1,5 @@
 /** A remedy carried out on the whole drawing. */
-import { setReversed, updateChannel, updateConduit, updateUnit } from '#plan/edits/index';
+import { freeNumber, setReversed, updateChannel, updateConduit, updateUnit } from '#plan/edits/index';
 import type { Circuit, Site, Unit } from '#plan/schema';
 import type { Beat, Remedy } from '../../results';
 import { movedApart } from './distance';
@@ -55,11 +55,3 @@ const onUnit = (site: Site, unit: Unit, circuits: readonly string[]): Site =>
     const frequencySetting = Math.min(channel.frequencySetting, unit.settings_F.length);
     return number === null ? result : updateChannel(result, id, { unit: unit.id, number, frequencySetting });
   }, site);
-
-const freeNumber = ({ circuits }: Pick<Site, 'circuits'>, unit: Unit): number | null => {
-  const taken = new Set(
-    circuits.flatMap(({ channel }) => (channel?.unit === unit.id ? [channel.number] : []))
-  );
-  for (let number = 1; number <= unit.channels; number++) if (!taken.has(number)) return number;
-  return null;
-};

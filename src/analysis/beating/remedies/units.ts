@@ -1,5 +1,5 @@
 /** What the units can do: scan both in turn, or measure for longer. */
-import { updateUnit } from '#plan/edits/index';
+import { freeNumber, updateUnit } from '#plan/edits/index';
 import type { Site, Unit } from '#plan/schema';
 import type { Remedy } from '../../results';
 import type { Steps } from '../../steps';
@@ -7,9 +7,6 @@ import { WATCH_FROM } from '../rate';
 import type { BeatTank } from '../tank';
 import { effectOf, type RemedyContext, type Trial } from './trial';
 import { roundedUp } from './rounding';
-
-const hasFreeChannel = (unit: Unit, { circuits }: Pick<Site, 'circuits'>): boolean =>
-  circuits.filter(({ channel }) => channel?.unit === unit.id).length < unit.channels;
 
 /** Both circuits on a unit that scans in turn; it need not hold them in the document, only the rating asks. */
 const together =
@@ -28,7 +25,7 @@ const together =
 export function* scanning({ a, b, survey: { site } }: RemedyContext, attempt: Trial): Steps<Remedy[]> {
   const place = (): { readonly unit: Unit; readonly known: boolean } => {
     if (a.unit.id === b.unit.id) return { unit: { ...a.unit, scansInTurn: true }, known: true };
-    const free = [a.unit, b.unit].find((unit) => unit.scansInTurn && hasFreeChannel(unit, site));
+    const free = [a.unit, b.unit].find((unit) => unit.scansInTurn && freeNumber(site, unit) !== null);
     if (free) return { unit: free, known: true };
     return { unit: { ...a.unit, id: NEW_UNIT, channels: 2, scansInTurn: true }, known: false };
   };
