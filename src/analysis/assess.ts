@@ -8,16 +8,16 @@ import { loopsIn } from '#plan/wiring';
 import { createRemedyKeeper } from './beating/remedy-keeper';
 import { beatsOf, createSceneKeeper, type BeatScene } from './beating/scene';
 import { channelReadout, createSettingsKeeper } from './beating/tanks';
-import { createBodyStore } from './electrical/bodies';
 import { findingsOf } from './findings/index';
 import { createFollowUps } from './follow-ups';
+import { createMeans, type Means } from './means';
 import { createPassKeeper } from './passes';
 import { vehiclesInPlay } from './passing/in-play';
 import { couplingsOf } from './readouts/couplings';
 import { createFluxCache, probeReadout } from './readouts/probes';
 import type { Assessment, CircuitReadout } from './results';
 import { readyVehicles, type Ready } from './ready';
-import { createSurveyor, type Survey } from './survey';
+import type { Survey } from './survey';
 import { quantitiesOf } from './takeoff/quantities';
 
 /**
@@ -35,9 +35,7 @@ export interface Assessor {
   followNext(site: Site): boolean;
 }
 
-export const createAssessor = (): Assessor => {
-  const bodies = createBodyStore();
-  const surveyor = createSurveyor();
+export const createAssessor = ({ surveyor, bodies }: Means = createMeans()): Assessor => {
   const keeper = createPassKeeper(surveyor);
   const followUps = createFollowUps(surveyor, keeper, bodies);
   const fluxes = createFluxCache();
@@ -87,6 +85,9 @@ export const createAssessor = (): Assessor => {
         channelReadout(tank, settingsOf(tank, survey.circuits.get(tank.circuit.id)!.key, survey))
       ),
       beats: beatsOf(scene, (pair) => remedies.of(scene, pair)),
+      passes: null,
+      detectionHeights: null,
+      calls: null,
       quantities: quantitiesOf([...survey.modelled.values()], site.circuits)
     };
     return { ...result, findings: findingsOf(site, result) };

@@ -10,6 +10,9 @@ import { createBeatSimulator } from './beat-simulation/simulate-in-steps';
 import { calibrateInSteps, type CalibrationAnswer, type CalibrationWish } from './calibration/calibrate';
 import type { FrequencyPlan, PlanWish } from './frequency-plan/plan';
 import { createFrequencyPlanner } from './frequency-plan/plan-in-steps';
+import { createMeans, type Means } from './means';
+import { curvesInSteps } from './passing/curves';
+import type { PassPicture, PassWish } from './passing/results';
 import type { Steps } from './steps';
 
 export interface Questions {
@@ -27,21 +30,28 @@ export interface Questions {
     readonly asked: CalibrationWish;
     readonly answer: CalibrationAnswer | null;
   };
+  /** Vehicles driven along a way; null where the way is not there. */
+  readonly 'drive-along': { readonly asked: PassWish; readonly answer: PassPicture | null };
 }
 
 export type QuestionKind = keyof Questions;
 export type Asked<K extends QuestionKind> = Questions[K]['asked'];
 export type AnswerTo<K extends QuestionKind> = Questions[K]['answer'];
 
-const ANSWERERS: { readonly [K in QuestionKind]: (site: Site, asked: Asked<K>) => Steps<AnswerTo<K>> } = {
-  'advise-turns': (site, { circuit, wish }) => adviseTurnsInSteps(site, circuit, wish),
-  'plan-frequencies': createFrequencyPlanner(),
-  'simulate-beat': createBeatSimulator(),
-  'calibrate-setting': (site, wish) => calibrateInSteps(site, wish)
+type Answerers = {
+  readonly [K in QuestionKind]: (site: Site, asked: Asked<K>) => Steps<AnswerTo<K>>;
 };
 
-export const answerInSteps = <K extends QuestionKind>(
-  kind: K,
-  site: Site,
-  asked: Asked<K>
-): Steps<AnswerTo<K>> => ANSWERERS[kind](site, asked);
+export type Answerer = <K extends QuestionKind>(kind: K, site: Site, asked: Asked<K>) => Steps<AnswerTo<K>>;
+
+/** `means`: what the answers share with one another, and with the assessments of the same worker. */
+export const createAnswerer = (means: Means = createMeans()): Answerer => {
+  const answerers: Answerers = {
+    'advise-turns': (site, { circuit, wish }) => adviseTurnsInSteps(site, circuit, wish),
+    'plan-frequencies': createFrequencyPlanner(),
+    'simulate-beat': createBeatSimulator(),
+    'calibrate-setting': (site, wish) => calibrateInSteps(site, wish),
+    'drive-along': (site, wish) => curvesInSteps(site, wish, means)
+  };
+  return (kind, site, asked) => answerers[kind](site, asked);
+};

@@ -1,6 +1,8 @@
 /** What follows from a drawing. SI; ratios are fractions; a drop is negative. Everything here is plain data: it crosses from the worker to the page. */
 import type { Point } from '#plan/schema';
 import type { Beat, ChannelReadout } from './beating/results';
+import type { CallSummary } from './calls/results';
+import type { DetectionHeight, PassReadout } from './passing/results';
 
 export * from './beating/results';
 
@@ -264,6 +266,11 @@ export interface Assessment {
   readonly channels: readonly ChannelReadout[];
   /** Pairs that can run at the same time. */
   readonly beats: readonly Beat[];
+  /** Null until computed: these follow an edit in later answers. */
+  readonly passes: readonly PassReadout[] | null;
+  readonly detectionHeights: readonly DetectionHeight[] | null;
+  /** What the drawing's own traffic comes to; null also without one. */
+  readonly calls: readonly CallSummary[] | null;
   readonly quantities: Quantities;
   readonly findings: readonly Finding[];
 }

@@ -2,6 +2,7 @@
 import { MediaQuery } from 'svelte/reactivity';
 import type { Asked, QuestionKind } from '#analysis/questions';
 import type { Assessment } from '#analysis/results';
+import type { MapPicture, Moment } from '#canvas/frame';
 import { createEditor } from '#editor/create-editor';
 import type { Editor, EditorState } from '#editor/types';
 import { t } from '#i18n/message';
@@ -65,6 +66,8 @@ export class Workbench implements Bench {
   #settings: Settings;
   #handle = $state.raw<FileHandle | null>(null);
   #pointed = $state.raw<PointedPair | null>(null);
+  #map = $state.raw<MapPicture | null>(null);
+  #moment = $state.raw<Moment | null>(null);
   #refusedFile = $state.raw<RefusedFile | null>(null);
   #salvage: readonly Salvage[];
   #recoveredFrom: number | null;
@@ -198,6 +201,18 @@ export class Workbench implements Bench {
   point(pair: PointedPair | null) {
     this.#pointed = pair;
   }
+  get map() {
+    return this.#map;
+  }
+  layMap(map: MapPicture | null) {
+    this.#map = map;
+  }
+  get moment() {
+    return this.#moment;
+  }
+  showMoment(moment: Moment | null) {
+    this.#moment = moment;
+  }
 
   /** What was open before keeps its last state in the store. */
   openNew(site: Site) {
@@ -277,6 +292,8 @@ export class Workbench implements Bench {
     // Another site's figures are not stale, they are wrong, also those that are still on their way.
     this.#answer = null;
     this.#pointed = null;
+    this.#map = null;
+    this.#moment = null;
     this.#firstRevision = this.#revision + 1;
     this.editor.open(site);
     frameWork(this.editor);

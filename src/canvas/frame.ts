@@ -1,6 +1,6 @@
 /** All that a picture is made from. Scenes are functions of it, layers compare it. */
 import type { BeatVerdict, Severity } from '#analysis/results';
-import type { Point, Site } from '#plan/schema';
+import type { Point, Probe, Site } from '#plan/schema';
 import { boxAround, boxesTouch, type Box } from '#editor/geometry/box';
 import type { EditorState, Viewport } from '#editor/types';
 import { planToScreen, visibleBox } from '#editor/viewport';
@@ -19,6 +19,36 @@ export interface PointedPair {
   readonly verdict: BeatVerdict;
 }
 
+/** Closed outlines on the plan, holes included, of where a map exceeds a level. */
+export interface Contour {
+  /** In the map's own unit. */
+  readonly level: number;
+  readonly rings: readonly (readonly Point[])[];
+  /** The trip threshold itself, drawn strongly. */
+  readonly isThreshold: boolean;
+  /** Ready to read, for a label on the line; empty for none. */
+  readonly label: string;
+}
+
+/** A response map, ready to be laid under the loops; from the weakest contour to the strongest. */
+export interface MapPicture {
+  readonly contours: readonly Contour[];
+  /** Coarse, or of an earlier drawing: a finer one is on its way. */
+  readonly isPreliminary: boolean;
+}
+
+/** What one circuit's output says at a moment. */
+export type OutputState = 'off' | 'detecting' | 'on';
+
+/** A moment of simulated traffic. */
+export interface Moment {
+  readonly vehicles: readonly Probe[];
+  /** By circuit. */
+  readonly outputs: ReadonlyMap<string, OutputState>;
+  /** Signals shown at stop lines: across the lane from one edge to the other. */
+  readonly signals: readonly { readonly from: Point; readonly to: Point; readonly isGreen: boolean }[];
+}
+
 export interface Frame {
   readonly state: EditorState;
   /** The plan as the gesture in hand would leave it. */
@@ -30,6 +60,9 @@ export interface Frame {
   readonly severities: ReadonlyMap<string, Severity>;
   readonly calls: ReadonlyMap<string, Call>;
   readonly pointed: PointedPair | null;
+  readonly map: MapPicture | null;
+  /** While traffic is shown, in place of the vehicles that stand on the plan. */
+  readonly moment: Moment | null;
   readonly showsLabels: boolean;
 }
 

@@ -3,7 +3,7 @@ import Konva from 'konva/lib/Core.js';
 import type { Severity } from '#analysis/results';
 import type { Editor } from '#editor/types';
 import type { Drawing } from './drawing';
-import type { Call, Frame, PointedPair } from './frame';
+import type { Call, Frame, MapPicture, Moment, PointedPair } from './frame';
 import { listenToPointers } from './input/pointers';
 import { watchSpace } from './input/space';
 import { listenToWheel, type WheelHabit } from './input/wheel';
@@ -28,6 +28,10 @@ export interface PlanCanvas {
   setCalls(calls: ReadonlyMap<string, Call>): void;
   /** Two circuits to be highlighted, or none. */
   setPointed(pair: PointedPair | null): void;
+  /** Laid under the loops, or none. */
+  setMap(map: MapPicture | null): void;
+  /** Traffic at a moment, or none. */
+  setMoment(moment: Moment | null): void;
   setTheme(theme: ThemeName): void;
   showLabels(shown: boolean): void;
   setWheel(habit: WheelHabit): void;
@@ -82,6 +86,8 @@ export function createPlanCanvas(
     severities: new Map(),
     calls: new Map(),
     pointed: null,
+    map: null,
+    moment: null,
     showsLabels: true
   };
   let wheel: WheelHabit = options.wheel ?? 'zoom';
@@ -153,6 +159,12 @@ export function createPlanCanvas(
     },
     setPointed: (pointed) => {
       change({ pointed });
+    },
+    setMap: (map) => {
+      change({ map });
+    },
+    setMoment: (moment) => {
+      change({ moment });
     },
     setTheme: (theme) => {
       change({ theme: THEMES[theme] });

@@ -1,4 +1,13 @@
 /** Everything the page says, in English. `{name}` is filled in; where a count decides, there is `one` and `other`. */
+import { across } from './en/across';
+import { along } from './en/along';
+import { approach } from './en/approach';
+import { calls } from './en/calls';
+import { map } from './en/map';
+import { passing } from './en/passing';
+import { speed } from './en/speed';
+import { traffic } from './en/traffic';
+import { vehicles } from './en/vehicles';
 import { advice } from './en/advice';
 import { details } from './en/details';
 import { explain } from './en/explain';
@@ -16,6 +25,15 @@ import { views } from './en/views';
 import { wiring } from './en/wiring';
 
 export const en = {
+  ...across,
+  ...along,
+  ...approach,
+  ...calls,
+  ...map,
+  ...passing,
+  ...speed,
+  ...traffic,
+  ...vehicles,
   ...advice,
   ...shell,
   ...simulator,

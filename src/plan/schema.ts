@@ -6,25 +6,12 @@
  */
 import { z } from 'zod';
 import { BOUNDS, COUNTS } from './bounds';
+import { angle, coordinate, id, name, note, point, points, side, whole, within } from './schema/basics';
+import { traffic } from './schema/traffic';
+import { metal, vehicle } from './schema/vehicles';
 
-// zod's compiled parsers probe `new Function`, which the page's content security policy forbids and reports.
-z.config({ jitless: true });
-
-const within = ({ min, max }: { min: number; max: number }) => z.number().min(min).max(max);
-const whole = (min: number, max: number) => z.int().min(min).max(max);
-
-const id = z
-  .string()
-  .min(1)
-  .max(80)
-  .regex(/^[^\p{C}]+$/u, { error: 'printable text' });
-const name = z.string().max(COUNTS.nameLength);
-const note = z.string().max(COUNTS.noteLength);
-const coordinate = within(BOUNDS.coordinate);
-const point = z.tuple([coordinate, coordinate]);
-const points = (least: number) => z.array(point).min(least).max(COUNTS.points);
-const side = within(BOUNDS.side);
-const angle = within({ min: -3_600, max: 3_600 });
+export { traffic } from './schema/traffic';
+export { vehicle } from './schema/vehicles';
 
 const rectangle = z.looseObject({
   kind: z.literal('rectangle'),
@@ -144,7 +131,12 @@ const output = z.looseObject({
   mode: z.enum(['presence', 'pulse']).default('presence'),
   delay_s: within(BOUNDS.seconds).default(0),
   extension_s: within(BOUNDS.seconds).default(0),
-  longestPresence_s: within(BOUNDS.seconds).nullable().default(null)
+  longestPresence_s: within(BOUNDS.seconds).nullable().default(null),
+  /** Where one is not stated, the usual value of `catalogue/timings.ts` holds. */
+  pulse_s: within(BOUNDS.pulse).optional(),
+  rearm_s: within(BOUNDS.timing).optional(),
+  recovery_s: within(BOUNDS.timing).optional(),
+  adaptation_s: within(BOUNDS.adaptation).optional()
 });
 
 const channel = z.looseObject({
@@ -228,42 +220,10 @@ export const conduit = z.looseObject({
   mutualPerMetre_H: within(BOUNDS.mutualPerMetre).optional()
 });
 
-const plate = z.looseObject({
-  kind: z.literal('plate'),
-  centre: z.tuple([within(BOUNDS.partPosition), within(BOUNDS.partPosition)]),
-  width: within(BOUNDS.partSize),
-  length: within(BOUNDS.partSize),
-  height: within(BOUNDS.partHeight)
-});
-
-const ring = z.looseObject({
-  kind: z.literal('ring'),
-  centre: z.tuple([
-    within(BOUNDS.partPosition),
-    within(BOUNDS.partPosition),
-    within({ min: -BOUNDS.partHeight.max, max: BOUNDS.partHeight.max })
-  ]),
-  radius: within(BOUNDS.ringRadius),
-  conductorRadius: within(BOUNDS.conductorRadius),
-  axis: z.tuple([z.number().min(-1e6).max(1e6), z.number().min(-1e6).max(1e6), z.number().min(-1e6).max(1e6)])
-});
-
-export const vehicle = z.looseObject({
-  id,
-  name: name.default(''),
-  parts: z
-    .array(z.discriminatedUnion('kind', [plate, ring]))
-    .min(1)
-    .max(COUNTS.parts)
-});
+/** A way across the plan that is no lane: what a vehicle takes when it turns, cuts a corner or changes lanes. */
+export const path = z.looseObject({ id, name: name.default(''), points: points(2) });
 
 export const probe = z.looseObject({ vehicle: id, at: point, heading: angle.default(90) });
-
-/** Of the bars or the plate; the defaults stand in `catalogue/metals.ts`. */
-const metal = {
-  resistivity_ohm_m: within(BOUNDS.resistivity).optional(),
-  relativePermeability: within(BOUNDS.permeability).optional()
-};
 
 export const steel = z.discriminatedUnion('kind', [
   z.looseObject({
@@ -337,6 +297,8 @@ export const site = z.looseObject({
   conduits: z.array(conduit).max(COUNTS.conduits).default([]),
   vehicles: z.array(vehicle).max(COUNTS.vehicles).default([]),
   probes: z.array(probe).max(COUNTS.probes).default([]),
+  paths: z.array(path).max(COUNTS.paths).default([]),
+  traffic: traffic.optional(),
   steel: z.array(steel).max(COUNTS.steel).default([]),
   readings: z.array(reading).max(COUNTS.readings).default([]),
   tolerances: tolerances.optional(),
@@ -377,4 +339,10 @@ export type Conduit = Site['conduits'][number];
 export type Vehicle = Site['vehicles'][number];
 export type VehiclePart = Vehicle['parts'][number];
 export type Probe = Site['probes'][number];
+export type Path = Site['paths'][number];
+export type Output = Channel['output'];
+export type Traffic = NonNullable<Site['traffic']>;
+export type Stream = Traffic['streams'][number];
+export type Arrival = Traffic['arrivals'][number];
+export type Signal = NonNullable<Stream['signal']>;
 export type DisplayUnits = Site['displayUnits'];

@@ -2,6 +2,7 @@
 import { createContext } from 'svelte';
 import type { AnswerTo, Asked, QuestionKind } from '#analysis/questions';
 import type { Assessment, BeatVerdict } from '#analysis/results';
+import type { MapPicture, Moment } from '#canvas/frame';
 import type { Editor, EditorState } from '#editor/types';
 import type { Site } from '#plan/schema';
 import type { Settings } from './settings';
@@ -92,6 +93,12 @@ export interface Bench {
   /** The pair that the plan highlights. */
   readonly pointed: PointedPair | null;
   point(pair: PointedPair | null): void;
+  /** The response map that lies under the plan. */
+  readonly map: MapPicture | null;
+  layMap(map: MapPicture | null): void;
+  /** The moment of simulated traffic that the plan shows. */
+  readonly moment: Moment | null;
+  showMoment(moment: Moment | null): void;
   /** Opens a site that comes from no file. */
   openNew(site: Site): void;
   openFile(): Promise<void>;

@@ -1,9 +1,11 @@
 /** What a person likes, apart from any site. */
 
 const THEMES = ['system', 'light', 'dark'] as const;
-export const VIEWS = ['circuits', 'frequencies', 'units', 'neighbours', 'quantities'] as const;
+export const VIEWS = ['circuits', 'passing', 'frequencies', 'units', 'vehicles', 'quantities'] as const;
 /** How the frequencies of all channels are shown. */
 export const FREQUENCY_MODES = ['chart', 'table', 'simulator'] as const;
+/** What is looked at of vehicles that pass. */
+export const PASSING_MODES = ['along', 'across', 'calls', 'speed', 'approach'] as const;
 /** The one figure that every loop's label on the plan carries. */
 export const LIVE_FIGURES = ['inductance', 'quality', 'frequency', 'response', 'none'] as const;
 
@@ -26,6 +28,7 @@ const SECTIONS = [
 
 export type Theme = (typeof THEMES)[number];
 export type ViewName = (typeof VIEWS)[number];
+export type PassingMode = (typeof PASSING_MODES)[number];
 export type FrequencyMode = (typeof FREQUENCY_MODES)[number];
 export type SectionName = (typeof SECTIONS)[number];
 export type LiveFigure = (typeof LIVE_FIGURES)[number];
@@ -34,6 +37,7 @@ export interface Settings {
   readonly theme: Theme;
   readonly view: ViewName;
   readonly frequencyMode: FrequencyMode;
+  readonly passingMode: PassingMode;
   readonly liveFigure: LiveFigure;
   readonly isLowerPanelOpen: boolean;
   /** The line that says what to try first. */
@@ -52,6 +56,7 @@ export const DEFAULT_SETTINGS: Settings = {
   theme: 'system',
   view: 'circuits',
   frequencyMode: 'chart',
+  passingMode: 'along',
   liveFigure: 'inductance',
   isLowerPanelOpen: true,
   isHintShown: true,
@@ -63,9 +68,10 @@ export const DEFAULT_SETTINGS: Settings = {
 /** Pixels: tables are read a few rows at a time, an axis with its channels wants to be seen whole. */
 const USUAL_HEIGHT: Readonly<Record<ViewName, number>> = {
   circuits: 210,
+  passing: 340,
   frequencies: 320,
   units: 320,
-  neighbours: 210,
+  vehicles: 340,
   quantities: 210
 };
 
@@ -96,6 +102,7 @@ export function readSettings(found: unknown): Settings {
     theme: oneOf(THEMES, 'theme', usual.theme),
     view: oneOf(VIEWS, 'view', usual.view),
     frequencyMode: oneOf(FREQUENCY_MODES, 'frequencyMode', usual.frequencyMode),
+    passingMode: oneOf(PASSING_MODES, 'passingMode', usual.passingMode),
     liveFigure: oneOf(LIVE_FIGURES, 'liveFigure', usual.liveFigure),
     isLowerPanelOpen: flag('isLowerPanelOpen', usual.isLowerPanelOpen),
     isHintShown: flag('isHintShown', usual.isHintShown),

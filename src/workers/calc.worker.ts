@@ -1,11 +1,15 @@
 /** The worker's entry: one assessor, kept, so that an edit recomputes only what it touches. */
 import { expose } from 'comlink';
 import { createAssessor } from '#analysis/assess';
-import { answerInSteps, type QuestionKind } from '#analysis/questions';
+import { createMeans } from '#analysis/means';
+import { createAnswerer, type QuestionKind } from '#analysis/questions';
 import type { Site } from '#plan/schema';
 import type { Answer, Question, Reply } from './transport';
 
-const assessor = createAssessor();
+/** Shared: a vehicle is made ready once, and a drawing solved once. */
+const means = createMeans();
+const assessor = createAssessor(means);
+const answerInSteps = createAnswerer(means);
 
 /** Milliseconds of work after which the newest drawing gets its turn. */
 const TURN = 24;

@@ -19,6 +19,8 @@ export const frameOf = ({ state }: Editor, more: Partial<Frame> = {}): Frame => 
   severities: new Map(),
   calls: new Map(),
   pointed: null,
+  map: null,
+  moment: null,
   showsLabels: true,
   ...more
 });

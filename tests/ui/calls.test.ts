@@ -55,6 +55,9 @@ const assessment = (probes: readonly ProbeReadout[], pending = false): Assessmen
   probes,
   channels: [],
   beats: [],
+  passes: null,
+  detectionHeights: null,
+  calls: null,
   quantities: { wire_m: 0, sawCut_m: 0, sealant_m3: 0, leadIn_m: 0, lines: [] },
   findings: []
 });

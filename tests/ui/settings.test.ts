@@ -6,6 +6,7 @@ test('settings are read back as they were', () => {
     theme: 'dark',
     view: 'quantities',
     frequencyMode: 'table',
+    passingMode: 'calls',
     liveFigure: 'none',
     isLowerPanelOpen: false,
     isHintShown: false,

@@ -25,6 +25,9 @@ const EMPTY: Assessment = {
   probes: [],
   channels: [],
   beats: [],
+  passes: null,
+  detectionHeights: null,
+  calls: null,
   quantities: { wire_m: 0, sawCut_m: 0, sealant_m3: 0, leadIn_m: 0, lines: [] },
   findings: []
 };

@@ -40,6 +40,12 @@ export function mountPlan(bench: Bench): Attachment<HTMLDivElement> {
     $effect(() => {
       canvas.setPointed(bench.pointed);
     });
+    $effect(() => {
+      canvas.setMap(bench.map);
+    });
+    $effect(() => {
+      canvas.setMoment(bench.moment);
+    });
     return () => {
       canvas.destroy();
     };

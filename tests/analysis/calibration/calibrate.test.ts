@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { createAssessor } from '#analysis/assess';
 import { calibrate, type CalibrationAnswer } from '#analysis/calibration/calibrate';
-import { answerInSteps } from '#analysis/questions';
+import { createAnswerer } from '#analysis/questions';
 import { finish } from '#analysis/steps';
 import {
   calibrateSetting,
@@ -98,7 +98,7 @@ describe('a frequency that was read', () => {
   it('is answered in the worker like any question', () => {
     const site = yard();
     const wish = { circuit: 'C1', frequency_Hz: 44e3, present_F: PRESENT };
-    expect(finish(answerInSteps('calibrate-setting', site, wish))).toEqual(calibrate(site, wish));
+    expect(finish(createAnswerer()('calibrate-setting', site, wish))).toEqual(calibrate(site, wish));
   });
 
   it('may be of any circuit, on a channel or not, with a given frequency or not', () => {

@@ -1,0 +1,2 @@
+/** Words of this part. */
+export const vehicles = {} as const;
