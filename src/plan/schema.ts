@@ -6,7 +6,7 @@
  */
 import { z } from 'zod';
 import { BOUNDS, COUNTS } from './bounds';
-import { angle, coordinate, id, name, note, point, points, side, whole, within } from './schema/basics';
+import { angle, id, name, note, point, points, side, whole, within } from './schema/basics';
 import { traffic } from './schema/traffic';
 import { metal, vehicle } from './schema/vehicles';
 
