@@ -85,12 +85,22 @@ export const createAssessor = ({ surveyor, bodies }: Means = createMeans()): Ass
         channelReadout(tank, settingsOf(tank, survey.circuits.get(tank.circuit.id)!.key, survey))
       ),
       beats: beatsOf(scene, (pair) => remedies.of(scene, pair)),
-      passes: null,
-      detectionHeights: null,
+      ...pathsOf(survey, ready),
       calls: null,
       quantities: quantitiesOf([...survey.modelled.values()], site.circuits)
     };
     return { ...result, findings: findingsOf(site, result) };
+  };
+
+  /** Of all circuits, or not yet. */
+  const pathsOf = (survey: Survey, ready: Ready): Pick<Assessment, 'passes' | 'detectionHeights'> => {
+    const found = [...survey.circuits.values()].map((each) => followUps.passesOf(each, survey, ready));
+    const known = found.filter((each) => each !== null);
+    if (known.length < found.length) return { passes: null, detectionHeights: null };
+    return {
+      passes: known.flatMap(({ passes }) => passes),
+      detectionHeights: known.flatMap(({ detectionHeights }) => detectionHeights)
+    };
   };
 
   const prepareNext = (site: Site): boolean => {

@@ -3,11 +3,14 @@
  * steps. A step is short enough that the next edit does not wait for long.
  */
 import { testPlates } from '#plan/catalogue/test-plates';
-import type { CatalogueVehicle } from '#plan/catalogue/vehicles';
+import { builtInVehicles, type CatalogueVehicle } from '#plan/catalogue/vehicles';
 import type { Site } from '#plan/schema';
 import { classMarginsInSteps } from './classes/class-margins';
 import type { BodyStore } from './electrical/bodies';
 import type { PassKeeper } from './passes';
+import { detectionHeightsInSteps, REFERENCE_VEHICLE } from './passing/detection-height';
+import { passReadoutsInSteps } from './passing/pass-readouts';
+import type { DetectionHeight, PassReadout } from './passing/results';
 import type { Ready } from './ready';
 import { RecentCache } from './recent-cache';
 import type { CircuitRanges, CircuitReadout, ClassMargin, SteelCost } from './results';
@@ -18,12 +21,20 @@ import type { Survey, SurveyedCircuit, Surveyor } from './survey';
 
 type Following = Pick<CircuitReadout, 'ranges' | 'classes' | 'steel'>;
 
+/** What vehicles do path by path. */
+export interface PassesFollowing {
+  readonly passes: readonly PassReadout[];
+  readonly detectionHeights: readonly DetectionHeight[];
+}
+
 export interface FollowUps {
   /** One more step; false when nothing is left. */
   next(survey: Survey, ready: Ready): boolean;
   isLeft(survey: Survey, ready: Ready): boolean;
   /** What is there already. */
   resultsOf(surveyed: SurveyedCircuit, survey: Survey, ready: Ready): Following;
+  /** Null until it is there. */
+  passesOf(surveyed: SurveyedCircuit, survey: Survey, ready: Ready): PassesFollowing | null;
 }
 
 /** A result that is made in steps; the last step leaves it in the cache. */
@@ -87,7 +98,16 @@ export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper, bodies: 
     }
   };
 
-  const tasks: readonly Task<unknown>[] = [ranges, steel, classes];
+  const paths: Task<PassesFollowing> = {
+    cache: new RecentCache(2_000),
+    *steps(surveyed, survey, ready) {
+      const passes = yield* passReadoutsInSteps(surveyed, survey.site, ready.bodyOf);
+      const body = bodies.get(builtInVehicles.find(({ id }) => id === REFERENCE_VEHICLE)!);
+      return { passes, detectionHeights: yield* detectionHeightsInSteps(surveyed, survey.site, body) };
+    }
+  };
+
+  const tasks: readonly Task<unknown>[] = [paths, ranges, steel, classes];
   const begun = new Map<string, Steps<unknown>>();
 
   const givens = new WeakMap<Site, number>();
@@ -146,6 +166,16 @@ export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper, bodies: 
         classes: classes.cache.peek(key) ?? null,
         steel: steel.cache.peek(key) ?? null
       };
+    },
+    passesOf: (surveyed, survey, ready) => {
+      const found = paths.cache.peek(keyOf(surveyed, survey, ready));
+      if (!found) return null;
+      // equal circuits share what is kept
+      const of = <T extends { readonly circuit: string }>(each: T): T => ({
+        ...each,
+        circuit: surveyed.circuit.id
+      });
+      return { passes: found.passes.map(of), detectionHeights: found.detectionHeights.map(of) };
     }
   };
 };

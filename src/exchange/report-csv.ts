@@ -12,13 +12,22 @@ const CSV_HEADER = ['file', 'section', 'subject', 'quantity', 'value'];
 
 const isPlain = (value: unknown): value is Cell => typeof value !== 'object' || value === null;
 
+/** What tells one row of a circuit from the next: several vehicles, paths or loops. */
+const furtherOf = (row: Readonly<Record<string, unknown>>): string[] => [
+  ...['vehicle', 'lane', 'loop'].flatMap((key) => {
+    const name = row[key];
+    return typeof name === 'string' ? [name] : [];
+  }),
+  ...(typeof row['offset_m'] === 'number' ? [`${row['offset_m'].toFixed(2)} m`] : [])
+];
+
 /** What a row is about: its id, its pair, or its place in the list. */
 const subjectOf = (row: Readonly<Record<string, unknown>>, index: number): string => {
   if (typeof row['id'] === 'string') return row['id'];
   if (typeof row['a'] === 'string' && typeof row['b'] === 'string') return `${row['a']} + ${row['b']}`;
   if (typeof row['subject'] === 'string') return row['subject'];
   if (typeof row['kind'] === 'string') return `${row['kind']} #${index + 1}`;
-  if (typeof row['circuit'] === 'string') return row['circuit'];
+  if (typeof row['circuit'] === 'string') return [row['circuit'], ...furtherOf(row)].join(' ');
   if (typeof row['setting'] === 'number') return `setting ${row['setting']}`;
   if (typeof row['vehicle'] === 'string') return `${row['vehicle']} #${index + 1}`;
   return String(index + 1);

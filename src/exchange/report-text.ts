@@ -11,12 +11,14 @@ import {
   rangeBlock,
   steelBlock
 } from './report-text-model';
+import { callBlock, heightBlock, passBlock } from './report-text-passes';
 import { block } from './text-table';
 
 export const reportText = (report: PartialReport, system: UnitSystem): string => {
   const say = (value: number, kind: QuantityKind): string => format(value, kind, system).text;
   const lines = [`${report.site}  (${report.file})`];
-  const { loops, couplings, circuits, probes, channels, beats, quantities, findings } = report;
+  const { loops, couplings, circuits, probes, passes, detectionHeights, calls } = report;
+  const { channels, beats, quantities, findings } = report;
   if (loops)
     lines.push(
       ...block(
@@ -116,6 +118,9 @@ export const reportText = (report: PartialReport, system: UnitSystem): string =>
         'none'
       )
     );
+  if (passes) lines.push(...passBlock(passes, say));
+  if (detectionHeights) lines.push(...heightBlock(detectionHeights, say));
+  if (calls) lines.push(...callBlock(calls));
   if (channels) lines.push(...channelBlock(channels, say));
   if (beats) lines.push(...beatBlock(beats, say));
   if (quantities)

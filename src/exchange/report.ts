@@ -7,6 +7,9 @@ export const SECTIONS = [
   'couplings',
   'circuits',
   'probes',
+  'passes',
+  'detectionHeights',
+  'calls',
   'channels',
   'beats',
   'quantities',
@@ -14,7 +17,10 @@ export const SECTIONS = [
 ] as const;
 export type Section = (typeof SECTIONS)[number];
 
-export interface Report extends Pick<Assessment, Section> {
+/** What follows an edit on the page is there when a report is made; a site without traffic has no calls. */
+type Whole<K extends Section> = { readonly [S in K]: NonNullable<Assessment[S]> };
+
+export interface Report extends Whole<Section> {
   readonly site: string;
   readonly file: string;
 }
@@ -26,6 +32,9 @@ export const reportOf = (site: Site, file: string, assessment: Assessment): Repo
   couplings: assessment.couplings,
   circuits: assessment.circuits,
   probes: assessment.probes,
+  passes: assessment.passes ?? [],
+  detectionHeights: assessment.detectionHeights ?? [],
+  calls: assessment.calls ?? [],
   channels: assessment.channels,
   beats: assessment.beats,
   quantities: assessment.quantities,

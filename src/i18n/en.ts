@@ -12,6 +12,7 @@ import { advice } from './en/advice';
 import { details } from './en/details';
 import { explain } from './en/explain';
 import { explainCircuit } from './en/explain-circuit';
+import { explainPasses } from './en/explain-passes';
 import { frequencies } from './en/frequencies';
 import { plan } from './en/plan';
 import { planner } from './en/planner';
@@ -41,6 +42,7 @@ export const en = {
   ...section,
   ...explain,
   ...explainCircuit,
+  ...explainPasses,
   ...frequencies,
   ...plan,
   ...planner,

@@ -7,7 +7,9 @@ import { cover, slotWidth } from './cover';
 import { createContext, type FindingRule } from './finding';
 import { inductanceRange } from './inductance-range';
 import { lowQuality } from './low-quality';
+import { miscounts } from './miscounts';
 import { nextLane } from './next-lane';
+import { countedTwice, missedAtEdge, nextLaneAtEdge } from './passes';
 import { cornerCut, impossibleShape } from './shape';
 import { steelInSlot, steelNear } from './steel-near';
 import { undetected } from './undetected';
@@ -16,8 +18,12 @@ import { unusualTurns } from './unusual-turns';
 const RULES: readonly FindingRule[] = [
   impossibleShape,
   undetected,
+  missedAtEdge,
+  countedTwice,
   beating,
   nextLane,
+  nextLaneAtEdge,
+  miscounts,
   sharedChannel,
   notOscillating,
   inductanceRange,

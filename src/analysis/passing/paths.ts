@@ -34,6 +34,17 @@ export const servedLines = (loops: readonly Loop[], site: Site): readonly LaneLi
     return lines.length > 0 ? lines : [lineWithoutLane(centre, widthOf(loop) + 2 * EDGE_CLEARANCE)];
   });
 
+/** The same piece of the same lane, or the very same line. */
+const sameLine = (a: LaneLine, b: LaneLine): boolean =>
+  a === b ||
+  (a.lane !== null &&
+    a.lane === b.lane &&
+    Math.abs(a.direction[0] * b.direction[1] - a.direction[1] * b.direction[0]) < 1e-9);
+
+/** Loops one behind the other in one lane are one pass; the line past the first of them is that lane's. */
+export const distinctLines = (lines: readonly LaneLine[]): readonly LaneLine[] =>
+  lines.filter((line, k) => lines.findIndex((other) => sameLine(line, other)) === k);
+
 /** Lanes beside the loops that none of them lies in, each with the line past the nearest loop. */
 export const neighbourLines = (loops: readonly Loop[], site: Site): readonly LaneLine[] =>
   site.lanes

@@ -6,7 +6,7 @@ import type { SolvedCircuit } from '../electrical/circuit-model';
 import type { NeighbourResponse, VehicleResponse } from '../results';
 import { LOW_VEHICLE, USUAL_LARGEST, vehiclesOn } from './in-play';
 import type { LaneLine } from './lane-line';
-import { extentAlong, neighbourLines, pathOffsets, servedLines } from './paths';
+import { distinctLines, extentAlong, neighbourLines, pathOffsets, servedLines } from './paths';
 import { strongestOnPath, type Strongest } from './strongest';
 
 /** What a response needs beside the circuit: prepared vehicles, and a memory of passes already made on this circuit. */
@@ -23,9 +23,7 @@ const passes = (
   body: VehicleBody,
   lines: readonly LaneLine[]
 ): readonly Strongest[] => {
-  // loops one behind the other in one lane are one pass; the line past the first of them is that lane's
-  const distinct = lines.filter((line, k) => lines.findIndex((other) => sameLine(line, other)) === k);
-  return distinct.flatMap((line) =>
+  return distinctLines(lines).flatMap((line) =>
     pathOffsets(vehicle.paths, line.width).map((offset) =>
       strongestOnPath(
         circuit,
@@ -38,12 +36,6 @@ const passes = (
     )
   );
 };
-
-const sameLine = (a: LaneLine, b: LaneLine): boolean =>
-  a === b ||
-  (a.lane !== null &&
-    a.lane === b.lane &&
-    Math.abs(a.direction[0] * b.direction[1] - a.direction[1] * b.direction[0]) < 1e-9);
 
 const weakerFirst = (a: Strongest, b: Strongest): number => b.deltaLOverL - a.deltaLOverL;
 

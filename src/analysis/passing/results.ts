@@ -86,7 +86,7 @@ export interface PassReadout {
 export interface DetectionHeight {
   readonly circuit: string;
   readonly loop: string;
-  /** Metres; null where even the lowest makes none, Infinity never: the search ends at 3 m. */
+  /** Metres, to 2 mm; null where even one at 5 cm makes none. It is looked for up to 3 m. */
   readonly height_m: number | null;
   /** Two thirds of the loop's shorter side: common practice. */
   readonly ruleOfThumb_m: number;

@@ -24,7 +24,7 @@ export const wayOf = (site: Pick<Site, 'lanes' | 'paths'>, ref: WayRef): Way | n
   return drawn ? wayAlong(ref, drawn) : null;
 };
 
-const wayAlong = (ref: WayRef, drawn: readonly Point[]): Way | null => {
+export const wayAlong = (ref: WayRef, drawn: readonly Point[]): Way | null => {
   const points = drawn.filter((point, k) => k === 0 || distance(point, drawn[k - 1]!) > 1e-9);
   const stations = [0];
   for (let k = 1; k < points.length; k++)

@@ -35,7 +35,11 @@ export const EXPLAINED = [
   'sweep',
   'separation',
   'ripple',
-  'next-lane'
+  'next-lane',
+  'path-response',
+  'detection-zone',
+  'detection-height',
+  'calls'
 ] as const;
 
 export type ExplainedId = (typeof EXPLAINED)[number];
@@ -52,6 +56,8 @@ export interface Topic {
   readonly other?: string;
   readonly vehicle?: string;
   readonly lane?: string;
+  /** Of a path to the right of the lane's middle, metres. */
+  readonly offset?: number;
   /** Place of a vehicle on the plan in the document's list. */
   readonly probe?: number;
   readonly figure?: RangedFigure;

@@ -3,6 +3,7 @@ import type { ExplainedId } from '../topic';
 import { circuitEntries } from './circuit';
 import { loopEntries } from './loop';
 import { neighbourEntries } from './neighbours';
+import { passEntries } from './passes';
 import { quantityEntries } from './quantities';
 import { vehicleEntries } from './vehicles';
 
@@ -12,5 +13,6 @@ export const ENTRIES: Readonly<Record<ExplainedId, Entry>> = {
   ...quantityEntries,
   ...circuitEntries,
   ...vehicleEntries,
-  ...neighbourEntries
+  ...neighbourEntries,
+  ...passEntries
 };
