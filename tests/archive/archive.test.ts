@@ -13,10 +13,11 @@ function siteOf(text: string) {
 const fields = (name: string): object => ({
   wires: [],
   conduits: [],
+  paths: [],
   ...(JSON.parse(archived(name)) as object)
 });
 
-const FULL = ['v1-full', 'v1-electrical', 'v1-frequencies'];
+const FULL = ['v1-full', 'v1-electrical', 'v1-frequencies', 'v1-passing'];
 
 describe('version 1', () => {
   it.each(FULL)('reads every field of %s as it stands, also those that it does not know', (name) => {
