@@ -25,7 +25,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       });
     }
 
-    for (const view of ['Frequencies', 'Next lane', 'Quantities']) {
+    for (const view of ['Frequencies', 'Passing', 'Quantities']) {
       test(`with the ${view.toLowerCase()} in sight, and a loop’s circuit, it has none`, async ({ page }) => {
         const desk = new Desk(page);
         await desk.open();

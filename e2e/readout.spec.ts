@@ -168,8 +168,10 @@ test.describe('how it was computed', () => {
   test('opens by the mouse from every table below', async ({ page }) => {
     const desk = new Desk(page);
     await desk.open();
-    for (const view of ['Circuits', 'Next lane', 'Quantities']) {
+    for (const view of ['Circuits', 'Passing', 'Quantities']) {
       await desk.tables.getByRole('tab', { name: view }).click();
+      if (view === 'Passing')
+        await desk.tables.getByRole('radio', { name: 'Across the lane' }).check({ force: true });
       await desk.tables.getByTitle('How this was computed').first().click();
       const dialog = page.getByRole('dialog');
       await expect(dialog.getByRole('table')).toBeVisible();

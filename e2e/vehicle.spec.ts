@@ -42,7 +42,7 @@ test('another vehicle in the same place gives another answer: a bicycle far less
     return (await desk.responses())[0] ?? Number.NaN;
   };
   const car = await answer('Car');
-  const bicycle = await answer('Bicycle');
+  const bicycle = await answer('Bicycle, aluminium rims');
   expect(bicycle).toBeLessThan(car / 3);
   expect(await answer('Car')).toBe(car);
 });

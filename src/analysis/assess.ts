@@ -5,6 +5,8 @@
 import { vehicleOf } from '#plan/catalogue/vehicles';
 import type { Site } from '#plan/schema';
 import { loopsIn } from '#plan/wiring';
+import { createCallKeeper } from './calls-keeper';
+import { callSimulatorOf } from './calls/simulate';
 import { createRemedyKeeper } from './beating/remedy-keeper';
 import { beatsOf, createSceneKeeper, type BeatScene } from './beating/scene';
 import { channelReadout, createSettingsKeeper } from './beating/tanks';
@@ -35,13 +37,15 @@ export interface Assessor {
   followNext(site: Site): boolean;
 }
 
-export const createAssessor = ({ surveyor, bodies }: Means = createMeans()): Assessor => {
+export const createAssessor = (means: Means = createMeans()): Assessor => {
+  const { surveyor, bodies } = means;
   const keeper = createPassKeeper(surveyor);
   const followUps = createFollowUps(surveyor, keeper, bodies);
   const fluxes = createFluxCache();
   const settingsOf = createSettingsKeeper();
   const remedies = createRemedyKeeper(surveyor);
   const sceneOf = createSceneKeeper();
+  const calls = createCallKeeper(surveyor, callSimulatorOf(means));
 
   const assess = (site: Site, thoroughness: Thoroughness = 'all'): Assessment => {
     const isPage = thoroughness === 'prepared';
@@ -69,7 +73,8 @@ export const createAssessor = ({ surveyor, bodies }: Means = createMeans()): Ass
       };
     });
     const scene = sceneOf(survey, (id) => passes.get(id)!.responses);
-    const isFollowed = isPage && (followUps.isLeft(survey, ready) || remedies.isLeft(scene));
+    const isFollowed =
+      isPage && (followUps.isLeft(survey, ready) || calls.isLeft(survey) || remedies.isLeft(scene));
     const result = {
       pending: !ready.isComplete,
       isFollowed,
@@ -86,7 +91,7 @@ export const createAssessor = ({ surveyor, bodies }: Means = createMeans()): Ass
       ),
       beats: beatsOf(scene, (pair) => remedies.of(scene, pair)),
       ...pathsOf(survey, ready),
-      calls: null,
+      calls: calls.of(survey),
       quantities: quantitiesOf([...survey.modelled.values()], site.circuits)
     };
     return { ...result, findings: findingsOf(site, result) };
@@ -116,7 +121,7 @@ export const createAssessor = ({ surveyor, bodies }: Means = createMeans()): Ass
   const followNext = (site: Site): boolean => {
     const survey = surveyor.survey(site);
     const ready = readyVehicles(site, bodies);
-    return followUps.next(survey, ready) || remedies.next(settledScene(survey, ready));
+    return followUps.next(survey, ready) || calls.next(survey) || remedies.next(settledScene(survey, ready));
   };
 
   return { assess, prepareNext, followNext };

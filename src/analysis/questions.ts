@@ -10,9 +10,20 @@ import { createBeatSimulator } from './beat-simulation/simulate-in-steps';
 import { calibrateInSteps, type CalibrationAnswer, type CalibrationWish } from './calibration/calibrate';
 import type { FrequencyPlan, PlanWish } from './frequency-plan/plan';
 import { createFrequencyPlanner } from './frequency-plan/plan-in-steps';
+import {
+  calibrateHeightInSteps,
+  type HeightAnswer,
+  type HeightWish
+} from './height-calibration/calibrate-height';
+import type { CallsPicture, CallsWish, Trace, TraceWish } from './calls/results';
+import { callSimulatorOf } from './calls/simulate';
+import { createMapper } from './map/response-map';
+import type { MapWish, ResponseMap } from './map/results';
 import { createMeans, type Means } from './means';
 import { curvesInSteps } from './passing/curves';
 import type { PassPicture, PassWish } from './passing/results';
+import { measureInSteps } from './speed-pair/measure-in-steps';
+import type { PairPicture, SpeedWish } from './speed-pair/results';
 import type { Steps } from './steps';
 
 export interface Questions {
@@ -30,8 +41,18 @@ export interface Questions {
     readonly asked: CalibrationWish;
     readonly answer: CalibrationAnswer | null;
   };
+  /** How far a vehicle must be lifted to answer as was measured; null where nothing answers. */
+  readonly 'calibrate-height': { readonly asked: HeightWish; readonly answer: HeightAnswer | null };
   /** Vehicles driven along a way; null where the way is not there. */
   readonly 'drive-along': { readonly asked: PassWish; readonly answer: PassPicture | null };
+  /** A vehicle at every node of a grid over the plan; null where the vehicle is not there. */
+  readonly 'response-map': { readonly asked: MapWish; readonly answer: ResponseMap | null };
+  /** The drawing's traffic, and what the outputs make of it; null for a drawing without traffic. */
+  readonly 'simulate-calls': { readonly asked: CallsWish; readonly answer: CallsPicture | null };
+  /** A part of it in detail, one trace a channel; none without traffic. */
+  readonly 'trace-calls': { readonly asked: TraceWish; readonly answer: readonly Trace[] };
+  /** Vehicles driven over two circuits that measure speed; null where they do not follow one another in a lane. */
+  readonly 'measure-speed': { readonly asked: SpeedWish; readonly answer: PairPicture | null };
 }
 
 export type QuestionKind = keyof Questions;
@@ -46,12 +67,18 @@ export type Answerer = <K extends QuestionKind>(kind: K, site: Site, asked: Aske
 
 /** `means`: what the answers share with one another, and with the assessments of the same worker. */
 export const createAnswerer = (means: Means = createMeans()): Answerer => {
+  const calls = callSimulatorOf(means);
   const answerers: Answerers = {
     'advise-turns': (site, { circuit, wish }) => adviseTurnsInSteps(site, circuit, wish),
     'plan-frequencies': createFrequencyPlanner(),
     'simulate-beat': createBeatSimulator(),
     'calibrate-setting': (site, wish) => calibrateInSteps(site, wish),
-    'drive-along': (site, wish) => curvesInSteps(site, wish, means)
+    'calibrate-height': (site, wish) => calibrateHeightInSteps(site, wish, means),
+    'drive-along': (site, wish) => curvesInSteps(site, wish, means),
+    'response-map': createMapper(means),
+    'simulate-calls': calls.simulate,
+    'trace-calls': calls.trace,
+    'measure-speed': (site, wish) => measureInSteps(site, wish, means)
   };
   return (kind, site, asked) => answerers[kind](site, asked);
 };

@@ -42,7 +42,15 @@ export interface TextDrawing {
   readonly plate?: string;
 }
 
-export type Drawing = LineDrawing | CircleDrawing | TextDrawing;
+/** Closed outlines drawn as one area: what runs the other way round inside another is a hole. */
+export interface RingsDrawing {
+  readonly kind: 'rings';
+  readonly rings: readonly (readonly Point[])[];
+  readonly fill?: string;
+  readonly stroke?: Stroke;
+}
+
+export type Drawing = LineDrawing | CircleDrawing | TextDrawing | RingsDrawing;
 
 export const line = (points: readonly Point[], stroke: Stroke): LineDrawing => ({
   kind: 'line',

@@ -1,6 +1,6 @@
 /** Puts drawings on a canvas. One shape a layer does all of it: thousands of nodes would cost more than their lines. */
 import type { Point } from '#plan/schema';
-import type { CircleDrawing, Drawing, LineDrawing, Stroke, TextDrawing } from './drawing';
+import type { CircleDrawing, Drawing, LineDrawing, RingsDrawing, Stroke, TextDrawing } from './drawing';
 import { twistedPair } from './twist';
 
 type Methods =
@@ -49,6 +49,15 @@ function paintLine(context: Context, { points, closed, fill, stroke }: LineDrawi
   finish(context, fill, stroke);
 }
 
+function paintRings(context: Context, { rings, fill, stroke }: RingsDrawing): void {
+  context.beginPath();
+  for (const ring of rings) {
+    trace(context, ring);
+    context.closePath();
+  }
+  finish(context, fill, stroke);
+}
+
 function paintCircle(context: Context, { at, radius, fill, stroke }: CircleDrawing): void {
   context.beginPath();
   context.arc(at[0], at[1], radius, 0, 2 * Math.PI);
@@ -77,6 +86,7 @@ export function paint(context: Context, drawings: readonly Drawing[]): void {
   for (const drawing of drawings) {
     if (drawing.kind === 'line') paintLine(context, drawing);
     else if (drawing.kind === 'circle') paintCircle(context, drawing);
+    else if (drawing.kind === 'rings') paintRings(context, drawing);
     else paintText(context, drawing);
   }
 }

@@ -23,6 +23,9 @@ export interface Theme {
   readonly call: string;
   readonly callFill: string;
   readonly responseFill: string;
+  /** Lines of a response map, and the tone that each further level adds. */
+  readonly mapLine: string;
+  readonly mapFill: string;
   readonly problem: string;
   readonly caution: string;
   readonly ink: string;
@@ -52,6 +55,8 @@ export const LIGHT: Theme = {
   call: '#1c6638',
   callFill: 'rgba(28, 102, 56, 0.34)',
   responseFill: 'rgba(42, 87, 135, 0.30)',
+  mapLine: '#2a5787',
+  mapFill: 'rgba(42, 87, 135, 0.06)',
   problem: '#a11f19',
   caution: '#7a4c00',
   ink: '#17211f',
@@ -80,6 +85,8 @@ export const DARK: Theme = {
   call: '#82d29d',
   callFill: 'rgba(130, 210, 157, 0.32)',
   responseFill: 'rgba(148, 193, 242, 0.26)',
+  mapLine: '#94c1f2',
+  mapFill: 'rgba(148, 193, 242, 0.06)',
   problem: '#ff9a90',
   caution: '#f2b95d',
   ink: '#e7edeb',

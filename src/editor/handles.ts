@@ -3,7 +3,7 @@ import { add, distance, scale, subtract } from '#plan/geometry/points';
 import { contains } from '#plan/geometry/polygons';
 import type { Lane, Point, Site } from '#plan/schema';
 import { centreOf, definitionOf } from '#plan/shapes/index';
-import { boxOf, laneOf, loopOf, markOf, onPlan, pointsOf, probeOf, steelOf } from './things';
+import { boxOf, laneOf, loopOf, markOf, onPlan, pathOf, pointsOf, probeOf, steelOf } from './things';
 import type { PointerInput, Ref, Viewport } from './types';
 import { planToScreen } from './viewport';
 import { leftEdge } from './geometry/lanes';
@@ -105,8 +105,8 @@ export function selectionHandles(site: Site, selection: readonly Ref[], view: Vi
     }));
     return [...handles, ...rotation];
   }
-  if (ref.kind === 'mark') {
-    const points = markOf(site, ref.id)?.points ?? [];
+  if (ref.kind === 'mark' || ref.kind === 'path') {
+    const points = (ref.kind === 'mark' ? markOf : pathOf)(site, ref.id)?.points ?? [];
     const handles = points.map((at, index): PlanHandle => ({
       kind: 'point',
       id: String(index),

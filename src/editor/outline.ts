@@ -49,6 +49,10 @@ export function outlineOf(site: Site): OutlineItem[] {
       const ref: Ref = { kind: 'steel', id: steel.id };
       return item(site, ref, `steel ${steel.kind}`, steelSize(site, steel), null);
     }),
+    ...site.paths.map(({ id, points }) => {
+      const ref: Ref = { kind: 'path', id };
+      return item(site, ref, 'path', `${lengthText(site, runOf(points))} long`, null);
+    }),
     ...site.probes.map((probe, index) => {
       const lane = laneAt(site.lanes, probe.at)?.lane.id ?? null;
       const vehicle = vehicleOf(probe.vehicle, site);
@@ -62,10 +66,11 @@ export function outlineOf(site: Site): OutlineItem[] {
 const leftOf = ({ centreline }: Lane): number => Math.min(...centreline.map(([x]) => x));
 
 function laneSize(site: Site, lane: Lane): string {
-  // The way there and back along the centreline is twice its length.
-  const length = perimeter([...lane.centreline, ...[...lane.centreline].reverse()]) / 2;
-  return `${lengthText(site, lane.width)} wide, ${lengthText(site, length)} long`;
+  return `${lengthText(site, lane.width)} wide, ${lengthText(site, runOf(lane.centreline))} long`;
 }
+
+/** Metres from end to end: the way there and back is twice that. */
+const runOf = (points: readonly Point[]): number => perimeter([...points, ...[...points].reverse()]) / 2;
 
 function steelSize(site: Site, { outline, depth }: Steel): string {
   const box = steelBox(outline);

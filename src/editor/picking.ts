@@ -1,6 +1,6 @@
 /** What lies under a point or in a box, in plan coordinates. */
 import { contains, signedArea, sidesOf } from '#plan/geometry/polygons';
-import type { Lane, Loop, Mark, Point, Site, Steel } from '#plan/schema';
+import type { Lane, Loop, Mark, Path, Point, Site, Steel } from '#plan/schema';
 import { outlineOf } from '#plan/shapes/index';
 import { boxHolds, type Box } from './geometry/box';
 import { laneOutline, leftEdge, rightEdge } from './geometry/lanes';
@@ -39,6 +39,11 @@ function markScore(mark: Mark, at: Point, reach: number): number | null {
   return away <= reach ? away : null;
 }
 
+function pathScore({ points }: Path, at: Point, reach: number): number | null {
+  const away = distanceToSegments(segmentsOf(points), at);
+  return away <= reach ? away : null;
+}
+
 function laneScore(lane: Lane, at: Point, reach: number): number | null {
   const lines = [lane.centreline, leftEdge(lane), rightEdge(lane)].flatMap(segmentsOf);
   const away = distanceToSegments(lines, at);
@@ -72,7 +77,7 @@ function candidates<T>(
     .sort((a, b) => a.score - b.score);
 }
 
-/** Everything under the point, uppermost first: vehicles, loops, marks, then lanes and steel. */
+/** Everything under the point, uppermost first: vehicles, loops, marks, paths, then lanes and steel. */
 export function pickAll(site: Site, at: Point, reach: number): Pick[] {
   return [
     ...candidates(
@@ -92,6 +97,11 @@ export function pickAll(site: Site, at: Point, reach: number): Pick[] {
       site.marks,
       ({ id }): Ref => ({ kind: 'mark', id }),
       (mark) => markScore(mark, at, reach)
+    ),
+    ...candidates(
+      site.paths,
+      ({ id }): Ref => ({ kind: 'path', id }),
+      (path) => pathScore(path, at, reach)
     ),
     ...[
       ...candidates(
@@ -118,7 +128,7 @@ export function pickInBox(site: Site, box: Box, touching: boolean): Ref[] {
     if (points.length === 0) return false;
     if (!touching) return points.every((point) => boxHolds(box, point));
     if (points.some((point) => boxHolds(box, point))) return true;
-    const segments = ref.kind === 'mark' ? segmentsOf(points) : sidesOf(points);
+    const segments = ref.kind === 'mark' || ref.kind === 'path' ? segmentsOf(points) : sidesOf(points);
     return segments.some((segment) => segmentTouchesBox(segment, box));
   });
 }

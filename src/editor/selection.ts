@@ -24,6 +24,7 @@ export const allRefs = (site: Site): Ref[] => [
   ...site.marks.map(({ id }): Ref => ({ kind: 'mark', id })),
   ...site.steel.map(({ id }): Ref => ({ kind: 'steel', id })),
   ...site.loops.map(({ id }): Ref => ({ kind: 'loop', id })),
+  ...site.paths.map(({ id }): Ref => ({ kind: 'path', id })),
   ...site.probes.map((_, index): Ref => ({ kind: 'probe', id: String(index) }))
 ];
 
@@ -37,6 +38,8 @@ function refExists(site: Site, { kind, id }: Ref): boolean {
       return site.marks.some((mark) => mark.id === id);
     case 'steel':
       return site.steel.some((steel) => steel.id === id);
+    case 'path':
+      return site.paths.some((path) => path.id === id);
     case 'probe':
       return site.probes[Number(id)] !== undefined;
   }
@@ -48,12 +51,20 @@ export function stillThere(site: Site, refs: readonly Ref[]): readonly Ref[] {
   return kept.length === refs.length ? refs : kept;
 }
 
-const NOUNS = { loop: 'loop', lane: 'lane', mark: 'mark', steel: 'steel', probe: 'vehicle' } as const;
+const NOUNS = {
+  loop: 'loop',
+  lane: 'lane',
+  mark: 'mark',
+  steel: 'steel',
+  path: 'path',
+  probe: 'vehicle'
+} as const;
 const PLURALS = {
   loop: 'loops',
   lane: 'lanes',
   mark: 'marks',
   steel: 'pieces of steel',
+  path: 'paths',
   probe: 'vehicles'
 } as const;
 

@@ -1,7 +1,7 @@
 /** Where the things of a plan lie, for picking, boxes and handles. */
 import { add, rotate } from '#plan/geometry/points';
 import { vehicleOf } from '#plan/catalogue/vehicles';
-import type { Lane, Loop, Mark, Point, Probe, Site, Steel } from '#plan/schema';
+import type { Lane, Loop, Mark, Path, Point, Probe, Site, Steel } from '#plan/schema';
 import { centreOf, outlineOf } from '#plan/shapes/index';
 import { boxAround, boxCentre, type Box } from './geometry/box';
 import { laneOutline } from './geometry/lanes';
@@ -12,6 +12,7 @@ export const laneOf = (site: Site, id: string): Lane | undefined => site.lanes.f
 export const markOf = (site: Site, id: string): Mark | undefined => site.marks.find((mark) => mark.id === id);
 export const steelOf = (site: Site, id: string): Steel | undefined =>
   site.steel.find((steel) => steel.id === id);
+export const pathOf = (site: Site, id: string): Path | undefined => site.paths.find((path) => path.id === id);
 export const probeOf = (site: Site, id: string): Probe | undefined => site.probes[Number(id)];
 
 /** From the vehicle's own frame (x to its right, y ahead) to the plan. */
@@ -41,6 +42,8 @@ export function pointsOf(site: Site, { kind, id }: Ref): readonly Point[] {
       return markOf(site, id)?.points ?? [];
     case 'steel':
       return steelOf(site, id)?.outline ?? [];
+    case 'path':
+      return pathOf(site, id)?.points ?? [];
     case 'probe': {
       const probe = probeOf(site, id);
       return probe ? bodyOf(site, probe) : [];
@@ -74,6 +77,8 @@ export function nameOf(site: Site, { kind, id }: Ref): string {
       return (markOf(site, id)?.kind ?? id).replace('-', ' ');
     case 'steel':
       return steelOf(site, id)?.kind === 'plate' ? 'steel plate' : 'steel mat';
+    case 'path':
+      return pathOf(site, id)?.name || id;
     case 'probe':
       return vehicleOf(probeOf(site, id)?.vehicle ?? '', site)?.name ?? 'vehicle';
   }

@@ -3,7 +3,7 @@ import type { Point, Site } from '#plan/schema';
 
 /** One thing on the plan. A probe has no id in the document, so its `id` is its index as text. */
 export interface Ref {
-  readonly kind: 'loop' | 'lane' | 'mark' | 'steel' | 'probe';
+  readonly kind: 'loop' | 'lane' | 'mark' | 'steel' | 'path' | 'probe';
   readonly id: string;
 }
 
@@ -20,6 +20,7 @@ export type ToolName =
   | 'steel'
   | 'pull-box'
   | 'cabinet'
+  | 'path'
   | 'vehicle'
   | 'measure';
 

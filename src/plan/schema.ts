@@ -338,6 +338,7 @@ export type Calibration = NonNullable<Unit['calibrations']>[number];
 export type Conduit = Site['conduits'][number];
 export type Vehicle = Site['vehicles'][number];
 export type VehiclePart = Vehicle['parts'][number];
+export type HeightCalibration = NonNullable<Vehicle['calibration']>;
 export type Probe = Site['probes'][number];
 export type Path = Site['paths'][number];
 export type Output = Channel['output'];

@@ -23,7 +23,8 @@ const SECTIONS = [
   'tolerances',
   'pavement',
   'catalogue',
-  'way'
+  'way',
+  'timings'
 ] as const;
 
 export type Theme = (typeof THEMES)[number];

@@ -33,7 +33,9 @@ const DECIMALS: Readonly<Record<string, readonly [number, number]>> = {
   in: [0, 3],
   '°': [0, 1],
   '°C': [0, 1],
-  '°F': [0, 1]
+  '°F': [0, 1],
+  'km/h': [0, 1],
+  mph: [0, 1]
 };
 const SIGNIFICANT: Partial<Record<QuantityKind, number>> = { frequency: 4, inductance: 4 };
 /** A sixteenth of an inch is shown as one when the value is this near to it (metres). */

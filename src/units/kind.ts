@@ -15,6 +15,7 @@ export const QUANTITY_KINDS = [
   'ratio',
   'temperature',
   'volume',
+  'speed',
   'plain'
 ] as const;
 

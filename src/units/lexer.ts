@@ -14,7 +14,8 @@ const NUMBER = /[\d.,]+(?:e[+-]?\d+)?/iy;
 const VULGAR_ALONE = /[½⅓⅔¼¾⅛⅜⅝⅞]/y;
 const MIXED = /(\d+)(?: (\d+) ?\/ ?(\d+)(?![\d.,])| ?([½⅓⅔¼¾⅛⅜⅝⅞]))/y;
 const HYPHENED = /\d+-(?:(\d+)\/(\d+)(?![\d.,])|[½⅓⅔¼¾⅛⅜⅝⅞])/y;
-const WORD = /['"%]|[\p{L}°³]+(?:\.(?!\d))?/uy;
+/** The only units with a stroke in them are speeds. */
+const WORD = /['"%]|\p{L}+\/[hsHS](?!\p{L})|[\p{L}°³]+(?:\.(?!\d))?/uy;
 
 /** Cuts normalised text into tokens. Throws a Refusal that names what is not understood. */
 export function tokenise(text: string, kind: QuantityKind): Token[] {

@@ -17,6 +17,7 @@ const NOUNS: Readonly<Record<QuantityKind, string>> = {
   ratio: 'ratio',
   temperature: 'temperature',
   volume: 'volume',
+  speed: 'speed',
   plain: 'number'
 };
 

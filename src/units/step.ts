@@ -17,13 +17,15 @@ const STEPS: Readonly<Record<QuantityKind, Step>> = {
   ratio: [0.01, '%'],
   temperature: [1, '°C'],
   volume: [1, 'L'],
+  speed: [1, 'km/h'],
   plain: [0.1, '']
 };
 const IMPERIAL_STEPS: Partial<Record<QuantityKind, Step>> = {
   length: [1, 'in'],
   smallLength: [0.05, 'in'],
   temperature: [1, '°F'],
-  volume: [1, 'gal']
+  volume: [1, 'gal'],
+  speed: [1, 'mph']
 };
 /** With shift. */
 const COARSE = 10;

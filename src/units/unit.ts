@@ -14,7 +14,7 @@ export interface Unit {
 }
 
 /**
- * Stored values are metres, henries, farads, ohms, hertz, seconds, cubic metres and fractions; angles are
+ * Stored values are metres, henries, farads, ohms, hertz, seconds, cubic metres, metres a second and fractions; angles are
  * degrees and temperatures degrees Celsius, because the site document keeps them so and a way through radians
  * and back would turn 30 into 29.999999999999996.
  */
@@ -77,10 +77,25 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
     // The US liquid gallon is 231 cubic inches.
     unit('gal', 3785411784, 1e12, ['gallon', 'gallons'])
   ],
+  speed: [
+    unit('km/h', 5, 18, ['kph', 'kmh']),
+    // The mile is 1609.344 m by definition.
+    unit('mph', 44704, 100000, ['mi/h']),
+    unit('m/s', 1, 1),
+    unit('ft/s', 3048, 10000, ['fps'])
+  ],
   plain: []
 };
 
-const CASELESS: readonly QuantityKind[] = ['length', 'smallLength', 'angle', 'time', 'temperature', 'volume'];
+const CASELESS: readonly QuantityKind[] = [
+  'length',
+  'smallLength',
+  'angle',
+  'time',
+  'temperature',
+  'volume',
+  'speed'
+];
 
 /** The unit that `word` spells in this kind, or undefined. */
 export function findUnit(kind: QuantityKind, word: string): Unit | undefined {

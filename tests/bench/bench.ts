@@ -13,6 +13,7 @@ import { vehicleOf } from '#plan/catalogue/vehicles';
 import { wireOf } from '#plan/catalogue/wires';
 import type { Site } from '#plan/schema';
 import { bigSite, withLoopAt, withMats } from '../support/big-site';
+import { measureCalls } from './calls';
 import { measureFrequencyPlans } from './frequency-plan';
 import { measurePage } from './page';
 import { neumannExternal, neumannMutual } from './quadrature';
@@ -124,4 +125,5 @@ console.log(
 );
 
 measureFrequencyPlans();
+measureCalls();
 await measurePage();

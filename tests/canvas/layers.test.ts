@@ -44,6 +44,8 @@ describe('layers', () => {
     expect(redrawn(editor, nothing, { figures: new Map([['L1', '70 µH']]) })).toEqual(['overlay']);
     const pointed = { a: 'C1', b: 'C2', verdict: 'watch' } as const;
     expect(redrawn(editor, nothing, { pointed })).toEqual(['overlay']);
+    const map = { contours: [], isPreliminary: false };
+    expect(redrawn(editor, nothing, { map })).toEqual(['ground', 'overlay']);
     expect(redrawn(editor, nothing)).toEqual([]);
   });
 
@@ -52,7 +54,12 @@ describe('layers', () => {
       const frame = frameOf(editorOf(manyLoops(), scale), { calls: new Map([['L1', { ratio: 3 }]]) });
       for (const layer of layers)
         for (const drawing of layer.draw(frame)) {
-          const points = drawing.kind === 'line' ? drawing.points : [drawing.at];
+          const points =
+            drawing.kind === 'line'
+              ? drawing.points
+              : drawing.kind === 'rings'
+                ? drawing.rings.flat()
+                : [drawing.at];
           expect(points.flat().every(Number.isFinite)).toBe(true);
         }
     }

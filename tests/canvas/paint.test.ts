@@ -1,3 +1,4 @@
+import type { Point } from '#plan/schema';
 import { describe, expect, it } from 'vitest';
 import type { Drawing } from '#canvas/drawing';
 import { paint, type Context } from '#canvas/paint';
@@ -54,6 +55,17 @@ describe('paint', () => {
       'lineWidth=2',
       'setLineDash(3 1)',
       'stroke()'
+    ]);
+  });
+
+  it('fills all rings at once, so that holes stay open', () => {
+    const ring = (side: number): Point[] => [[0, 0], [side, 0], [0, side]]; // prettier-ignore
+    const calls = painted({ kind: 'rings', rings: [ring(9), ring(3)], fill: 'grey' });
+    expect(calls.filter((call) => /^(beginPath|closePath|fill)\(/.test(call))).toEqual([
+      'beginPath()',
+      'closePath()',
+      'closePath()',
+      'fill()'
     ]);
   });
 

@@ -40,20 +40,27 @@ describe.each<[string, Theme]>([
     expect(contrast(colourOf('#777777'), colourOf('#ffffff'))).toBeCloseTo(4.48, 2);
   });
 
-  it.each(['sawCut', 'roadLine', 'tail', 'vehicleLine', 'accent', 'guide', 'steel'] as const)(
-    'shows %s on paper and asphalt at 3 to 1 or more',
-    (line) => {
-      expect(contrast(colourOf(theme[line]), colourOf(theme.asphalt))).toBeGreaterThanOrEqual(3);
-      expect(contrast(colourOf(theme[line]), colourOf(theme.paper))).toBeGreaterThanOrEqual(3);
-    }
-  );
+  it.each([
+    'sawCut',
+    'roadLine',
+    'tail',
+    'vehicleLine',
+    'accent',
+    'guide',
+    'steel',
+    'mapLine',
+    'call'
+  ] as const)('shows %s on paper and asphalt at 3 to 1 or more', (line) => {
+    expect(contrast(colourOf(theme[line]), colourOf(theme.asphalt))).toBeGreaterThanOrEqual(3);
+    expect(contrast(colourOf(theme[line]), colourOf(theme.paper))).toBeGreaterThanOrEqual(3);
+  });
 
   it('keeps the saw cut clear of the tints under it', () => {
     for (const tint of [theme.callFill, theme.responseFill])
       expect(contrast(colourOf(theme.sawCut), over(tint, theme.asphalt))).toBeGreaterThanOrEqual(3);
   });
 
-  it.each(['ink', 'inkSoft', 'guide', 'problem', 'caution', 'steel'] as const)(
+  it.each(['ink', 'inkSoft', 'guide', 'problem', 'caution', 'steel', 'mapLine', 'call'] as const)(
     'writes %s on its plate at 4.5 to 1 or more, whatever is under the plate',
     (text) => {
       for (const below of [theme.paper, theme.asphalt, theme.sawCut])

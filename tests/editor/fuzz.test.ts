@@ -43,7 +43,7 @@ const drawing: fc.Arbitrary<ToolName> = fc.constantFrom(
   'cabinet',
   'vehicle'
 );
-const chains: fc.Arbitrary<ToolName> = fc.constantFrom('polygon', 'lane');
+const chains: fc.Arbitrary<ToolName> = fc.constantFrom('polygon', 'lane', 'path');
 const command = fc.constantFrom(
   ...commands.map(({ id }) => id).filter((id) => id !== 'undo' && id !== 'redo' && id !== 'select-all')
 );

@@ -7,6 +7,7 @@ interface Parts {
   readonly lanes?: readonly object[];
   readonly probes?: readonly object[];
   readonly marks?: readonly object[];
+  readonly paths?: readonly object[];
   readonly units?: 'metric' | 'imperial';
 }
 
@@ -40,6 +41,7 @@ export function siteWith({
   lanes = [],
   probes = [],
   marks = [],
+  paths = [],
   units = 'metric'
 }: Parts): Site {
   const reading = readSite(
@@ -50,6 +52,7 @@ export function siteWith({
       displayUnits: units,
       lanes,
       marks,
+      paths,
       probes,
       loops: shapes.map(loopOf),
       circuits: shapes.map(circuitOf),

@@ -135,7 +135,10 @@ describe('vehicles', () => {
 
   it('include the classes that are asked for', () => {
     expect(ids(builtInVehicles)).toEqual(
-      expect.arrayContaining(['car', 'van', 'lorry', 'bus', 'motorcycle', 'motorcycle-small', 'bicycle'])
+      expect.arrayContaining([
+        ...['car-small', 'car', 'suv', 'van', 'lorry', 'lorry-articulated', 'bus'],
+        ...['motorcycle', 'motorcycle-small', 'bicycle', 'bicycle-steel', 'wheel']
+      ])
     );
   });
 
@@ -151,14 +154,24 @@ describe('vehicles', () => {
     }
   });
 
-  it('let only two-wheelers ride anywhere', () => {
+  it('let only two-wheelers, and a wheel by itself, ride anywhere', () => {
     const anywhere = builtInVehicles.filter(({ paths }) => paths === 'anywhere');
-    expect(ids(anywhere)).toEqual(['motorcycle', 'motorcycle-small', 'bicycle']);
+    expect(ids(anywhere)).toEqual(['motorcycle', 'motorcycle-small', 'bicycle', 'bicycle-steel', 'wheel']);
   });
 
   it("draw a site's own vehicle by what its parts cover about its origin", () => {
     expect(vehicleOf('v1', site)).toMatchObject({ bodyWidth: 1.6, bodyLength: 5, paths: 'lane' });
     expect(vehicleOf('v1', site)?.parts).toBe(plate.parts);
+  });
+
+  it('say of each part what it stands for', () => {
+    for (const { parts } of builtInVehicles) for (const { name } of parts) expect(name).toMatch(/^[A-Z]/);
+  });
+
+  it("draw a site's own vehicle by its outline where that is stated", () => {
+    const stated = { ...plate, body: { width: 1.1, length: 4.5 } };
+    const drawn = vehicleOf('v1', { vehicles: [stated] });
+    expect(drawn).toMatchObject({ bodyWidth: 1.1, bodyLength: 4.5, paths: 'anywhere' });
   });
 
   it("put a site's own vehicle before a built-in one of the same id", () => {

@@ -59,6 +59,13 @@ const TYPED: readonly (readonly [text: string, kind: QuantityKind, stored: numbe
   ['1 ft³', 'volume', 0.3048 ** 3],
   // The US liquid gallon is defined as 231 cubic inches.
   ['1 gal', 'volume', 231 * 0.0254 ** 3],
+  ['50', 'speed', 50 / 3.6],
+  ['50 km/h', 'speed', 50 / 3.6],
+  ['50 KM/H', 'speed', 50 / 3.6],
+  ['36 km/h + 1 m/s', 'speed', 11],
+  // The international mile is defined as 1609.344 m.
+  ['30 mph', 'speed', (30 * 1609.344) / 3600],
+  ['10 ft/s', 'speed', 3.048],
   ['2.5', 'plain', 2.5],
   ['-1.5e-3', 'plain', -0.0015]
 ];

@@ -90,8 +90,18 @@ export interface CallSummary {
   readonly trueOccupancy: number;
 }
 
+/** The truth: a vehicle of a lane served, while its body is over the circuit's loops. */
+export interface Stay {
+  /** Its number in `vehicles`. */
+  readonly vehicle: number;
+  readonly from_s: number;
+  readonly to_s: number;
+}
+
 export interface ChannelCalls {
   readonly summary: CallSummary;
+  /** In the order of their beginnings. */
+  readonly stays: readonly Stay[];
   readonly events: readonly ChannelEvent[];
   readonly calls: readonly Call[];
   readonly mistakes: readonly Mistake[];
@@ -101,6 +111,12 @@ export interface CallsPicture {
   readonly duration_s: number;
   readonly vehicles: readonly Trajectory[];
   readonly channels: readonly ChannelCalls[];
+}
+
+/** Asked with `simulate-calls`. */
+export interface CallsWish {
+  /** Not further than this, s from the start; else as long as the traffic says. */
+  readonly until_s?: number;
 }
 
 /** A stretch of time in detail. */

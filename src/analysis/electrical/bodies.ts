@@ -3,7 +3,7 @@
  * is strongest, and serves loops far away; every figure that is shown for a near loop comes from the fine one.
  */
 import { buildBody, type Body } from '#physics/vehicle/body';
-import type { Part } from '#physics/vehicle/parts';
+import type { Part, RingPart } from '#physics/vehicle/parts';
 import type { Vehicle } from '#plan/schema';
 
 /** The two meshes of a vehicle. */
@@ -21,6 +21,15 @@ export interface VehicleBody extends Meshes {
 }
 
 const COARSE = 0.42;
+
+type RingOfVehicle = Extract<Vehicle['parts'][number], { kind: 'ring' }>;
+
+/** Without a resistivity the rim is perfect, whatever its permeability. */
+const metalOf = ({
+  resistivity_ohm_m: resistivity,
+  relativePermeability = 1
+}: RingOfVehicle): Pick<RingPart, 'resistivity' | 'relativePermeability'> =>
+  resistivity === undefined ? {} : { resistivity, relativePermeability };
 
 export const partsOf = ({ parts }: Vehicle): Part[] =>
   parts.map((part) =>
@@ -40,7 +49,8 @@ export const partsOf = ({ parts }: Vehicle): Part[] =>
           height: part.centre[2],
           radius: part.radius,
           conductorRadius: part.conductorRadius,
-          axis: part.axis
+          axis: part.axis,
+          ...metalOf(part)
         }
   );
 
@@ -93,14 +103,15 @@ const MOST_BODIES = 120;
 export const createBodyStore = (): BodyStore => {
   const bodies = new Map<string, VehicleBody>();
   let nextKey = 1;
-  const keyOf = (vehicle: Vehicle): string => JSON.stringify(vehicle.parts);
+  /** What conducts alone: a part's name changes nothing. */
+  const keyOf = (parts: readonly Part[]): string => JSON.stringify(parts);
   return {
-    has: (vehicle) => bodies.has(keyOf(vehicle)),
+    has: (vehicle) => bodies.has(keyOf(partsOf(vehicle))),
     get: (vehicle) => {
-      const key = keyOf(vehicle);
+      const parts = partsOf(vehicle);
+      const key = keyOf(parts);
       const known = bodies.get(key);
       if (known) return known;
-      const parts = partsOf(vehicle);
       const body = bodyOf(parts, nextKey++);
       if (bodies.size >= MOST_BODIES) bodies.delete(bodies.keys().next().value!);
       bodies.set(key, body);

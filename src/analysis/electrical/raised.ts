@@ -21,7 +21,8 @@ export const raised = (vehicle: VehicleBody, by: number): VehicleBody => ({
   over: (depth) => raisedMeshes(vehicle.over(depth + by), by)
 });
 
-const lowestOf = (part: Part): number => {
+/** The part's lowest point, metres above the road. */
+export const lowestOf = (part: Part): number => {
   if (part.kind === 'plate') return part.height;
   const [x, y, z] = part.axis;
   return part.height - (part.radius * Math.hypot(x, y)) / Math.hypot(x, y, z);

@@ -4,7 +4,7 @@ import type { Site } from '#plan/schema';
 import { loopsIn } from '#plan/wiring';
 import type { Means } from '../means';
 import type { Steps } from '../steps';
-import { extentOn, profileOver } from './profile';
+import { extentOn, profileInSteps } from './profile';
 import type { PassCurve, PassPicture, PassWish, Profile } from './results';
 import { wayOf } from './way';
 import { strongestOf, zonesOf } from './zones';
@@ -34,7 +34,7 @@ export function* curvesInSteps(site: Site, wish: PassWish, means: Means): Steps<
     const body = means.bodies.get(vehicle);
     yield;
     for (const surveyed of survey.circuits.values()) {
-      const profile = profileOver(surveyed, vehicle, body, way, wish.offset_m);
+      const profile = yield* profileInSteps(surveyed, vehicle, body, way, wish.offset_m);
       if (profile) curves.push(curveOf(profile, site));
       yield;
     }

@@ -1,26 +1,32 @@
-/** The road and the grid on it. */
+/** The road, the response map and the grid on it. */
 import { gridScene } from '../scenes/grid';
 import { laneLinesScene, surfaceScene } from '../scenes/lanes';
+import { mapScene } from '../scenes/map';
 import { marksScene } from '../scenes/marks';
+import { pathsScene } from '../scenes/paths';
 import { steelScene } from '../scenes/steel';
 import type { LayerDefinition } from './layer';
 
 export const ground: LayerDefinition = {
   name: 'ground',
-  dependsOn: ({ site, state, theme }) => [
+  dependsOn: ({ site, state, map, theme }) => [
     site.lanes,
     site.marks,
     site.steel,
+    site.paths,
+    map,
     site.displayUnits,
     state.viewport,
     state.snap.showGrid,
     theme
   ],
-  draw: ({ site, state: { viewport, snap }, theme }) => [
+  draw: ({ site, state: { viewport, snap }, map, theme }) => [
     ...surfaceScene(site.lanes, viewport, theme),
+    ...mapScene(map, viewport, theme),
     ...(snap.showGrid ? gridScene(viewport, site.displayUnits, theme) : []),
     ...steelScene(site.steel, viewport, site.displayUnits, theme),
     ...laneLinesScene(site.lanes, viewport, theme),
+    ...pathsScene(site.paths, viewport, theme),
     ...marksScene(site.marks, viewport, theme)
   ]
 };

@@ -1,14 +1,16 @@
-/** Labels, selection, a pair that is pointed at, help for the gesture in hand, scale bar and north. */
+/** Labels, those of a response map too, selection, a pair that is pointed at, help for the gesture in hand, scale bar and north. */
 import { furnitureScene } from '../scenes/furniture';
 import { helpScene } from '../scenes/help';
 import { labelsScene } from '../scenes/labels';
+import { mapLabelsScene } from '../scenes/map';
 import { pairScene } from '../scenes/pair';
 import { selectionScene } from '../scenes/selection';
+import { NO_CALLS } from '../scenes/traffic';
 import type { LayerDefinition } from './layer';
 
 export const overlay: LayerDefinition = {
   name: 'overlay',
-  dependsOn: ({ site, state, figures, severities, calls, pointed, showsLabels, theme }) => [
+  dependsOn: ({ site, state, figures, severities, calls, pointed, map, moment, showsLabels, theme }) => [
     site,
     state.selection,
     state.overlay,
@@ -19,11 +21,14 @@ export const overlay: LayerDefinition = {
     severities,
     calls,
     pointed,
+    map,
+    moment === null,
     showsLabels,
     theme
   ],
   draw: (frame) => [
-    ...labelsScene(frame),
+    ...mapLabelsScene(frame.map, frame.state.viewport, frame.theme),
+    ...labelsScene(frame.moment ? { ...frame, calls: NO_CALLS } : frame),
     ...selectionScene(frame),
     ...pairScene(frame),
     ...helpScene(frame),

@@ -19,7 +19,8 @@ function outlined(frame: Frame, ref: Ref, width: number): Drawing[] {
   const stroke = { colour: theme.accent, width };
   const [only] = points;
   if (points.length === 1 && only) return [{ kind: 'circle', at: only, radius: 12, stroke }];
-  if (ref.kind === 'mark') return points.length > 1 ? [line(points, { ...stroke, width: width + 1 })] : [];
+  if (ref.kind === 'mark' || ref.kind === 'path')
+    return points.length > 1 ? [line(points, { ...stroke, width: width + 1 })] : [];
   return points.length > 1 ? [{ kind: 'line', points, closed: true, stroke }] : [];
 }
 

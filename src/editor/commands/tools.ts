@@ -13,6 +13,7 @@ const TOOLS: readonly (readonly [tool: ToolName, key: string, label: string])[] 
   ['steel', 'B', 'Draw steel in the pavement'],
   ['pull-box', 'J', 'Place a pull box'],
   ['cabinet', 'K', 'Place a cabinet'],
+  ['path', 'N', 'Draw a path that vehicles take'],
   ['vehicle', 'A', 'Place a vehicle'],
   ['measure', 'M', 'Measure']
 ];

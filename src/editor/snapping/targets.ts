@@ -1,7 +1,7 @@
 /** What on the plan a moving thing can be put straight with; collected once, when the gesture begins. */
 import type { Segment } from '#plan/geometry/segments';
 import { sidesOf } from '#plan/geometry/polygons';
-import type { Lane, Loop, Mark, Point, Site, Steel } from '#plan/schema';
+import type { Lane, Loop, Mark, Path, Point, Site, Steel } from '#plan/schema';
 import { centreOf, outlineOf } from '#plan/shapes/index';
 import { boxAround, boxesTouch, type Box } from '../geometry/box';
 import { leftEdge, rightEdge } from '../geometry/lanes';
@@ -88,6 +88,10 @@ function addMark(targets: Targets, mark: Mark): void {
   for (const at of mark.points) targets.points.push({ at, what });
 }
 
+function addPath(targets: Targets, { points }: Path): void {
+  for (const at of points) targets.points.push({ at, what: 'point of a path' });
+}
+
 function addSteel(targets: Targets, { kind, outline }: Steel): void {
   for (const side of sidesOf(outline)) addLine(targets, side, 'edge', `edge of the steel ${kind}`);
   for (const at of outline) targets.points.push({ at, what: `corner of the steel ${kind}` });
@@ -107,6 +111,8 @@ export function collectTargets(site: Site, moving: readonly Ref[], view: Box, la
     if (counts({ kind: 'loop', id: loop.id }, outlineOf(loop.shape))) addLoop(targets, loop);
   for (const mark of site.marks)
     if (counts({ kind: 'mark', id: mark.id }, mark.points)) addMark(targets, mark);
+  for (const path of site.paths)
+    if (counts({ kind: 'path', id: path.id }, path.points)) addPath(targets, path);
   for (const steel of site.steel)
     if (counts({ kind: 'steel', id: steel.id }, steel.outline)) addSteel(targets, steel);
   return targets;

@@ -5,6 +5,7 @@ import { circleTool } from './circle';
 import { laneTool } from './lane';
 import { measureTool } from './measure';
 import { panTool } from './pan';
+import { pathTool } from './path';
 import { placeMarkTool } from './place-mark';
 import { polygonTool } from './polygon';
 import { idle } from './select/idle';
@@ -26,6 +27,7 @@ export const tools: Readonly<Record<ToolName, ToolState>> = {
   steel: steelTool,
   'pull-box': placeMarkTool('pull-box'),
   cabinet: placeMarkTool('cabinet'),
+  path: pathTool,
   vehicle: vehicleTool,
   measure: measureTool
 };

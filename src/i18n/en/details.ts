@@ -9,6 +9,7 @@ export const details = {
   'details.oneLoop': '{name}',
   'details.loops': { one: '{count} loop', other: '{count} loops' },
   'details.lane': '{name}',
+  'details.path': '{name}',
   'details.several': { one: '{count} thing', other: '{count} things' },
   'details.moveOnly': 'Move it, turn it or delete it on the plan.',
   'details.giveCircuit': 'Give it a circuit',
@@ -52,6 +53,9 @@ export const details = {
   'channel.none': 'Not connected to a unit: there is no threshold to compare with.',
   'channel.connect': 'Connect to a free channel',
 
+  'path.name': 'Name',
+  'path.explain':
+    'A way that vehicles take and that is no lane. The Passing view drives vehicles along it; loops under it answer as under a lane.',
   'lane.name': 'Name',
   'lane.width': 'Lane width',
   'lane.largestVehicle': 'Largest vehicle that uses it',

@@ -10,6 +10,7 @@ export const plan = {
   'tool.polygon': 'Polygon',
   'tool.lane': 'Lane',
   'tool.stop-line': 'Stop line',
+  'tool.path': 'Path',
   'tool.steel': 'Steel',
   'tool.pull-box': 'Pull box',
   'tool.cabinet': 'Cabinet',
@@ -24,6 +25,8 @@ export const plan = {
   'tool.polygon.tip': 'Draw a loop of any outline, point by point',
   'tool.lane.tip': 'Draw a lane along its middle, in the direction of travel',
   'tool.stop-line.tip': 'Draw a stop line across a lane',
+  'tool.path.tip':
+    'Draw a way that vehicles take and that is no lane: a turn, a cut corner, a change of lanes',
   'tool.steel.tip':
     'Draw a mat of bars or a plate in the pavement: drag a rectangle, or click the corners of its outline',
   'tool.pull-box.tip': 'Place the pull box that tails are led out to',

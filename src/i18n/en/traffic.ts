@@ -1,2 +1,56 @@
-/** Words of this part. */
-export const traffic = {} as const;
+/** The traffic that a drawing is tried with. */
+export const traffic = {
+  'traffic.title': 'Traffic',
+  'traffic.subject': 'the traffic',
+  'traffic.ofLane': 'the traffic on {lane}',
+  'traffic.gist': 'streams: {streams}, single vehicles: {arrivals}',
+  'traffic.duration': 'Duration',
+  'traffic.seed': 'Seed of the lots',
+  'traffic.seedHelp': 'The same seed draws the same traffic again; another one, another day.',
+
+  'traffic.stream': 'Stream on {lane}',
+  'traffic.flow': 'Vehicles an hour',
+  'traffic.speed': 'Mean speed',
+  'traffic.spread': 'Spread of the speeds',
+  'traffic.headway': 'Least headway',
+  'traffic.wander': 'Wander sideways',
+  'traffic.mix': 'Which vehicles',
+  'traffic.share': '{name}, {percent} %',
+  'traffic.shareOf': 'Share of {name}',
+  'traffic.addVehicle': 'One more',
+  'traffic.chooseVehicle': 'choose a vehicle',
+  'traffic.removeVehicle': 'Take out {name}',
+  'traffic.signal': 'Stops at a signal',
+  'traffic.cycle': 'Cycle',
+  'traffic.greenFrom': 'Green begins at',
+  'traffic.green': 'Green lasts',
+  'traffic.line': 'Stop line, along the lane',
+
+  'traffic.arrivals': 'Single vehicles',
+  'traffic.arrival': '{number}: {vehicle}',
+  'traffic.vehicle': 'Vehicle',
+  'traffic.lane': 'Lane',
+  'traffic.at': 'Comes at',
+  'traffic.itsSpeed': 'Speed',
+  'traffic.offset': 'Right of the middle',
+  'traffic.stops': 'Stops on the way',
+  'traffic.stopAt': 'Its front at, along the lane',
+  'traffic.stopFor': 'Stands for',
+
+  'traffic.addStream': 'Add a stream on',
+  'traffic.addArrival': 'Add a single vehicle on',
+  'traffic.chooseLane': 'choose a lane',
+  'traffic.removeStream': 'Remove the stream on {lane}',
+  'traffic.removeArrival': 'Remove {name}',
+  'traffic.usual': 'Back to usual traffic',
+  'traffic.remove': 'Remove all traffic',
+
+  'traffic.stepUsual': 'usual traffic',
+  'traffic.stepRemove': 'remove all traffic',
+  'traffic.stepStream': 'add a stream on {lane}',
+  'traffic.stepRemoveStream': 'remove the stream on {lane}',
+  'traffic.stepArrival': 'add a vehicle on {lane}',
+  'traffic.stepRemoveArrival': 'remove vehicle {name}',
+  'traffic.stepSignal': 'add a signal on {lane}',
+  'traffic.stepNoSignal': 'remove the signal on {lane}'
+} as const;

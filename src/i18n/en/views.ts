@@ -24,14 +24,6 @@ export const views = {
   'circuits.vehicle': '{vehicle} −ΔL/L',
   'circuits.none': 'No circuit yet: draw a loop.',
 
-  'neighbours.pickUp': 'Traffic in the next lane',
-  'neighbours.circuit': 'Circuit',
-  'neighbours.lane': 'Lane',
-  'neighbours.vehicle': 'Vehicle',
-  'neighbours.response': 'Response',
-  'neighbours.share': 'Of threshold',
-  'neighbours.noPickUp': 'No lane beside any loop.',
-
   'quantities.caption': 'Quantities, line by line',
   'quantities.wire': 'Wire, tails included',
   'quantities.sawCut': 'Saw cut',

@@ -136,6 +136,8 @@ export const potentialAlong = (
     const py = y - filaments[at + 1]!;
     const ux = filaments[at + 2]!;
     const uy = filaments[at + 3]!;
+    const facing = ux * dx + uy * dy;
+    if (facing === 0) continue;
     const dz = z - filaments[at + 5]!;
     const along = px * ux + py * uy;
     const beside = ux * py - uy * px;
@@ -145,7 +147,7 @@ export const potentialAlong = (
     const near = Math.abs(along) + Math.sqrt(along * along + square);
     const far = Math.abs(rest) + Math.sqrt(rest * rest + square);
     const potential = Math.log((along >= 0 ? near : square / near) * (rest >= 0 ? far / square : 1 / far));
-    sum += filaments[at + 6]! * potential * (ux * dx + uy * dy);
+    sum += filaments[at + 6]! * potential * facing;
   }
   return sum;
 };

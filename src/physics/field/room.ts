@@ -8,6 +8,7 @@ export const FIELD = 1;
 export const FROM_END = 2;
 export const FIELD_AHEAD = 3;
 export const VALUE = 4;
+export const PACKED = 5;
 export const room = (which: number, length: number): Float64Array => {
   const known = rooms[which];
   if (known && known.length >= length) return known;

@@ -12,7 +12,7 @@ import type { PlateMesh } from './plate-mesh';
 import { reduceBlocks } from './symmetry';
 
 /** ∬ ψ·Bz of every unknown of a plate, added from `first` on; `field` is Bz over µ0/4π at the plate's points. */
-const gather = (plate: PlateMesh, field: Float64Array, flux: Float64Array, first: number): void => {
+export const gather = (plate: PlateMesh, field: Float64Array, flux: Float64Array, first: number): void => {
   const { pointIndex, pointWeight } = plate;
   for (let k = 0; k < pointIndex.length; k++) {
     const index = pointIndex[k]!;

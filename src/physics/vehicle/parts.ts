@@ -23,6 +23,10 @@ export interface RingPart {
   readonly conductorRadius: number;
   /** Normal of the ring's plane, any length but zero. */
   readonly axis: readonly [number, number, number];
+  /** Ω·m; a perfect conductor where it is not stated. */
+  readonly resistivity?: number;
+  /** Counts with a resistivity alone. */
+  readonly relativePermeability?: number;
 }
 
 export type Part = PlatePart | RingPart;

@@ -35,6 +35,9 @@ export interface InternalImpedance {
   readonly inductance: number;
 }
 
+/** Radius over skin depth from which on the first terms of the asymptotic series are good to 1e-7; the fraction is slow there. */
+const THIN_SKIN = 1_000;
+
 /** Skin effect alone, at `frequency` hertz > 0, of a wire of any metal; resistivity in Ω·m. */
 export const roundConductorImpedance = (
   a: number,
@@ -43,7 +46,10 @@ export const roundConductorImpedance = (
   relativePermeability: number
 ): InternalImpedance => {
   const ka = argument(a, frequency, resistivity, relativePermeability);
-  const ratio = multiply(scale(ka, 0.5), divide(complex(1), besselRatio(1, ka)));
+  const ratio =
+    ka.re > THIN_SKIN
+      ? complex(ka.re / 2 + 0.25, ka.re / 2)
+      : multiply(scale(ka, 0.5), divide(complex(1), besselRatio(1, ka)));
   const dc = resistivity / (Math.PI * a * a);
   return { resistance: dc * ratio.re, inductance: (dc * ratio.im) / (2 * Math.PI * frequency) };
 };

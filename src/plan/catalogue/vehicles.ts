@@ -34,12 +34,26 @@ function footprint(part: VehiclePart): readonly Point[] {
   ];
 }
 
-/** A user's own vehicle, with the outline that its parts need about the vehicle's origin. */
+/** The vehicle of the catalogue with that id, whether or not a site has one of its own in its place. */
+export const listedVehicle = (id: string): CatalogueVehicle | undefined =>
+  catalogueVehicles.find((vehicle) => vehicle.id === id);
+
+/** The outline that is stated, or else what the parts need about the vehicle's origin. */
+function outlineOf({ body, parts }: Vehicle): { readonly width: number; readonly length: number } {
+  if (body) return body;
+  const { min, max } = extentOf(parts.flatMap(footprint));
+  return {
+    width: 2 * Math.max(-min[0], max[0], 0.05),
+    length: 2 * Math.max(-min[1], max[1], 0.05)
+  };
+}
+
+/** A user's own vehicle. One of the catalogue that was only lifted drives where the catalogue says. */
 function withBody(vehicle: Vehicle): CatalogueVehicle {
-  const { min, max } = extentOf(vehicle.parts.flatMap(footprint));
-  const bodyWidth = 2 * Math.max(-min[0], max[0], 0.05);
-  const bodyLength = 2 * Math.max(-min[1], max[1], 0.05);
-  return { ...vehicle, bodyWidth, bodyLength, paths: bodyWidth < NARROW ? 'anywhere' : 'lane', usual: true };
+  const { width, length } = outlineOf(vehicle);
+  const listed = vehicle.calibration && listedVehicle(vehicle.id);
+  const paths = listed?.paths ?? (width < NARROW ? 'anywhere' : 'lane');
+  return { ...vehicle, bodyWidth: width, bodyLength: length, paths, usual: true };
 }
 
 /** The site's own vehicles first, then those of the catalogue; undefined for an unknown id. */

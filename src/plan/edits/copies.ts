@@ -7,6 +7,7 @@ import { withFreeChannel } from './channels';
 import { copiedLeadIn, copiedTail, type MarkCopies } from './copied-routes';
 import { freeId } from './list';
 import { idsOf, type Thing } from './thing';
+import { removeTraffic } from './traffic';
 import { moveThings } from './transform';
 
 /** Old ids and new ones. */
@@ -21,6 +22,7 @@ export function extractThings(site: Site, things: readonly Thing[]): Site {
   const lanes = idsOf(things, 'lane');
   const marks = idsOf(things, 'mark');
   const steel = idsOf(things, 'steel');
+  const paths = idsOf(things, 'path');
   const probes = idsOf(things, 'probe');
   const circuits = site.circuits
     .map((circuit) => ({
@@ -31,10 +33,11 @@ export function extractThings(site: Site, things: readonly Thing[]): Site {
     }))
     .filter(({ strings }) => strings.length > 0);
   return {
-    ...site,
+    ...removeTraffic(site),
     loops: site.loops.filter(({ id }) => loops.has(id)),
     lanes: site.lanes.filter(({ id }) => lanes.has(id)),
     marks: site.marks.filter(({ id }) => marks.has(id)),
+    paths: site.paths.filter(({ id }) => paths.has(id)),
     probes: site.probes.filter((_, index) => probes.has(String(index))),
     circuits,
     readings: [],
@@ -50,7 +53,7 @@ export interface Inserted {
 }
 
 const hasRoom = (site: Site, from: Site): boolean =>
-  (['loops', 'lanes', 'marks', 'steel', 'probes', 'circuits'] as const).every(
+  (['loops', 'lanes', 'marks', 'steel', 'paths', 'probes', 'circuits'] as const).every(
     (key) => site[key].length + from[key].length <= COUNTS[key]
   );
 
@@ -144,6 +147,11 @@ export function insertCopies(site: Site, from: Site, by: Point, standing: readon
     const id = freeId(next.steel, 's');
     things.push({ kind: 'steel', id });
     next = { ...next, steel: [...next.steel, { ...steel, id }] };
+  }
+  for (const path of from.paths) {
+    const id = freeId(next.paths, 'p');
+    things.push({ kind: 'path', id });
+    next = { ...next, paths: [...next.paths, { ...path, id }] };
   }
   for (const probe of from.probes) {
     if (!vehicleOf(probe.vehicle, site)) continue;

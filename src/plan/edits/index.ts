@@ -4,6 +4,7 @@
  * They are total: what the document may not hold (a side out of bounds, an unknown wire, a taken channel, an outline that
  * crosses itself) leaves the site as it is, the same object. What did not change is shared, never copied.
  */
+export * from './advance-loops';
 export * from './assign-channel';
 export { freeNumber } from './channels';
 export * from './circuits';
@@ -16,6 +17,7 @@ export * from './lead-in';
 export * from './loops';
 export * from './marks';
 export * from './new-loop';
+export * from './paths';
 export * from './probes';
 export * from './remove';
 export * from './rename';
@@ -24,8 +26,14 @@ export * from './site-fields';
 export * from './steel';
 export { steelBox, type SteelBox } from './steel-box';
 export type { Thing } from './thing';
+export * from './traffic';
 export * from './transform';
 export * from './unit-settings';
 export * from './units';
+export * from './usual-traffic';
+export * from './vehicle-height';
+export * from './vehicle-parts';
+export * from './vehicle-train';
+export * from './vehicles';
 export * from './wires-and-cables';
 export * from './wiring';

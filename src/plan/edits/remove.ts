@@ -1,6 +1,7 @@
 /** Deleting, with everything that would point at nothing afterwards. */
 import type { Circuit, Site } from '../schema';
 import { forgetCircuits } from './forget-circuits';
+import { forgetLanes } from './forget-lanes';
 import { kept, withList } from './list';
 import { withoutLooseRoutes } from './routes';
 import { idsOf, type Thing } from './thing';
@@ -41,10 +42,13 @@ export function removeThings(site: Site, things: readonly Thing[]): Site {
   const known = new Set(site.loops.map(({ id }) => id));
   const loops = new Set([...idsOf(things, 'loop')].filter((id) => known.has(id)));
   const rest = removeLoops(site, loops);
-  const withoutLanes = withList(
-    rest,
-    'lanes',
-    kept(rest.lanes, ({ id }) => !lanes.has(id))
+  const withoutLanes = forgetLanes(
+    withList(
+      rest,
+      'lanes',
+      kept(rest.lanes, ({ id }) => !lanes.has(id))
+    ),
+    lanes
   );
   const left = kept(withoutLanes.marks, ({ id }) => !marks.has(id));
   const withoutMarks =
@@ -55,9 +59,15 @@ export function removeThings(site: Site, things: readonly Thing[]): Site {
     'steel',
     kept(withoutMarks.steel, ({ id }) => !steel.has(id))
   );
-  return withList(
+  const paths = idsOf(things, 'path');
+  const withoutPaths = withList(
     withoutSteel,
+    'paths',
+    kept(withoutSteel.paths, ({ id }) => !paths.has(id))
+  );
+  return withList(
+    withoutPaths,
     'probes',
-    kept(withoutSteel.probes, (_, index) => !probes.has(String(index)))
+    kept(withoutPaths.probes, (_, index) => !probes.has(String(index)))
   );
 }

@@ -25,6 +25,7 @@ function anchorsOf(site: Site, things: readonly Thing[]): Point[] {
   const lanes = idsOf(things, 'lane');
   const marks = idsOf(things, 'mark');
   const steel = idsOf(things, 'steel');
+  const paths = idsOf(things, 'path');
   const probes = idsOf(things, 'probe');
   return [
     ...site.loops.filter(({ id }) => loops.has(id)).flatMap(({ shape }) => pointsOfShape(shape)),
@@ -33,6 +34,7 @@ function anchorsOf(site: Site, things: readonly Thing[]): Point[] {
     ...site.lanes.filter(({ id }) => lanes.has(id)).flatMap(({ centreline }) => centreline),
     ...site.marks.filter(({ id }) => marks.has(id)).flatMap(({ points }) => points),
     ...site.steel.filter(({ id }) => steel.has(id)).flatMap(({ outline }) => outline),
+    ...site.paths.filter(({ id }) => paths.has(id)).flatMap(({ points }) => points),
     ...site.probes.filter((_, index) => probes.has(String(index))).map(({ at }) => at)
   ];
 }
@@ -48,6 +50,7 @@ function changed(site: Site, things: readonly Thing[], change: Change): Site {
   const laneIds = idsOf(things, 'lane');
   const markIds = idsOf(things, 'mark');
   const steelIds = idsOf(things, 'steel');
+  const pathIds = idsOf(things, 'path');
   const probeIds = idsOf(things, 'probe');
   const point = (at: Point): Point => tidyPoint(change.point(at));
   const carried = new Set<unknown>([
@@ -78,12 +81,15 @@ function changed(site: Site, things: readonly Thing[], change: Change): Site {
   const steel = mapped(site.steel, (each) =>
     steelIds.has(each.id) ? { ...each, outline: each.outline.map(point) } : each
   );
+  const paths = mapped(site.paths, (path) =>
+    pathIds.has(path.id) ? { ...path, points: path.points.map(point) } : path
+  );
   const probes = mapped(site.probes, (probe, index) =>
     probeIds.has(String(index))
       ? { ...probe, at: point(probe.at), heading: tidyAngle(change.heading(probe.heading)) }
       : probe
   );
-  const next = { ...site, loops, circuits, lanes, marks, steel, probes };
+  const next = { ...site, loops, circuits, lanes, marks, steel, paths, probes };
   // Rounding can close a gap that was open by less than it: then the step is not taken.
   const sound =
     loops.every((loop, index) => loop === site.loops[index] || isSoundLoop(next, loop)) &&
@@ -92,7 +98,7 @@ function changed(site: Site, things: readonly Thing[], change: Change): Site {
 }
 
 const shared = (site: Site, next: Site): Site =>
-  (['loops', 'circuits', 'lanes', 'marks', 'steel', 'probes'] as const).reduce<Site>(
+  (['loops', 'circuits', 'lanes', 'marks', 'steel', 'paths', 'probes'] as const).reduce<Site>(
     (result, key) => withList(result, key, next[key]),
     site
   );

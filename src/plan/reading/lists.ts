@@ -17,6 +17,7 @@ const ELEMENTS = {
   conduits: site.shape.conduits.unwrap().element,
   vehicles: site.shape.vehicles.unwrap().element,
   probes: site.shape.probes.unwrap().element,
+  paths: site.shape.paths.unwrap().element,
   steel: site.shape.steel.unwrap().element,
   readings: site.shape.readings.unwrap().element
 } as const;

@@ -6,7 +6,7 @@ import { problemOf } from '../shapes/index';
 import type { Lists } from './lists';
 import { type Problem, problem, quoted } from './problem';
 
-/** Shorter than this a lane is a point: metres. */
+/** Shorter than this a lane or a path is a point: metres. */
 const SHORTEST_LANE = 0.01;
 
 const runOf = (points: readonly Point[]): number =>
@@ -22,6 +22,13 @@ const lanes = (lists: Lists) =>
   lists.lanes.flatMap(({ index, value }) =>
     runOf(value.centreline) < SHORTEST_LANE
       ? [problem(['lanes', index, 'centreline'], 'a line without length', 'points that lie apart')]
+      : []
+  );
+
+const paths = (lists: Lists) =>
+  lists.paths.flatMap(({ index, value }) =>
+    runOf(value.points) < SHORTEST_LANE
+      ? [problem(['paths', index, 'points'], 'a line without length', 'points that lie apart')]
       : []
   );
 
@@ -129,4 +136,6 @@ const wires = (lists: Lists) =>
   );
 
 export const impossibilities = (lists: Lists): readonly Problem[] =>
-  [loops, lanes, steel, rings, units, calibrations, conduits, cables, wires].flatMap((check) => check(lists));
+  [loops, lanes, paths, steel, rings, units, calibrations, conduits, cables, wires].flatMap((check) =>
+    check(lists)
+  );

@@ -4,6 +4,7 @@ import { catalogueVehicles } from '../catalogue/vehicles';
 import { builtInWires } from '../catalogue/wires';
 import { type ListName, LIST_NAMES, type Lists, idsOf } from './lists';
 import { type Path, type Problem, inWords, problem, quoted } from './problem';
+import { danglingTraffic } from './traffic-references';
 
 export function duplicates(document: object): readonly Problem[] {
   return LIST_NAMES.flatMap((name) =>
@@ -59,7 +60,12 @@ export function danglingReferences(document: object, lists: Lists): readonly Pro
     need(marks, value.leadIn.route?.to, [...path, 'leadIn', 'route', 'to'], mark);
     value.detect.forEach((id, at) => need(vehicles, id, [...path, 'detect', at], vehicle));
   }
-  return [...problems, ...wiringProblems(document, lists), ...channelProblems(document, lists)];
+  return [
+    ...problems,
+    ...wiringProblems(document, lists),
+    ...channelProblems(document, lists),
+    ...danglingTraffic(document)
+  ];
 }
 
 /** Every loop of a circuit must exist and can be wired only once. */

@@ -1,6 +1,6 @@
 /** What the details panel is about, from what is selected. */
 import type { Ref } from '#editor/types';
-import type { Circuit, Lane, Loop, Mark, Probe, Site, Steel } from '#plan/schema';
+import type { Circuit, Lane, Loop, Mark, Path, Probe, Site, Steel } from '#plan/schema';
 import { circuitWith, loopsIn } from '#plan/wiring';
 
 export type Subject =
@@ -9,6 +9,7 @@ export type Subject =
   | { readonly kind: 'lane'; readonly lane: Lane }
   | { readonly kind: 'mark'; readonly mark: Mark }
   | { readonly kind: 'steel'; readonly steel: Steel }
+  | { readonly kind: 'path'; readonly path: Path }
   | { readonly kind: 'vehicle'; readonly index: number; readonly probe: Probe }
   | { readonly kind: 'several'; readonly count: number };
 
@@ -31,6 +32,8 @@ function subjectOfOne(site: Site, { kind, id }: Ref): Subject | null {
   if (mark) return { kind: 'mark', mark };
   const steel = kind === 'steel' ? site.steel.find((each) => each.id === id) : undefined;
   if (steel) return { kind: 'steel', steel };
+  const path = kind === 'path' ? site.paths.find((each) => each.id === id) : undefined;
+  if (path) return { kind: 'path', path };
   const index = Number(id);
   const probe = kind === 'probe' ? site.probes[index] : undefined;
   return probe ? { kind: 'vehicle', index, probe } : null;
@@ -51,6 +54,7 @@ export function refsOf(site: Site, ids: readonly string[]): readonly Ref[] {
     if (site.loops.some((loop) => loop.id === id)) return [{ kind: 'loop', id }];
     if (site.lanes.some((lane) => lane.id === id)) return [{ kind: 'lane', id }];
     if (site.steel.some((steel) => steel.id === id)) return [{ kind: 'steel', id }];
+    if (site.paths.some((path) => path.id === id)) return [{ kind: 'path', id }];
     return site.marks.some((mark) => mark.id === id) ? [{ kind: 'mark', id }] : [];
   });
   return refs.filter(

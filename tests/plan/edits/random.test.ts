@@ -40,6 +40,7 @@ const thing: fc.Arbitrary<edits.Thing> = fc.oneof(
   loopId.map((id) => ({ kind: 'loop' as const, id })),
   idOf('lane1', 'lane2').map((id) => ({ kind: 'lane' as const, id })),
   idOf('m1', 'm2').map((id) => ({ kind: 'mark' as const, id })),
+  idOf('p1', 'p2').map((id) => ({ kind: 'path' as const, id })),
   idOf('0', '1', '2', '-1', '0.5').map((id) => ({ kind: 'probe' as const, id }))
 );
 const things = fc.array(thing, { maxLength: 4 });
@@ -65,6 +66,11 @@ const edit: fc.Arbitrary<Edit> = fc.oneof(
     ([a, by]): Edit =>
       (site) =>
         edits.insertCopies(site, edits.extractThings(site, a), by).site
+  ),
+  fc.tuple(point, point, idOf('p1', 'p2')).map(
+    ([from, to, path]): Edit =>
+      (site) =>
+        edits.movePathPoint(edits.addPath(site, edits.newPath(site, [from, to])), path, 1, from)
   ),
   shape.map(
     (drawn): Edit =>

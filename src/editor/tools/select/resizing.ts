@@ -1,4 +1,11 @@
-import { dragLoopHandle, moveLanePoint, moveMarkPoint, moveSteelPoint, updateLane } from '#plan/edits/index';
+import {
+  dragLoopHandle,
+  moveLanePoint,
+  moveMarkPoint,
+  movePathPoint,
+  moveSteelPoint,
+  updateLane
+} from '#plan/edits/index';
 import { BOUNDS } from '#plan/bounds';
 import type { Point, Site } from '#plan/schema';
 import { definitionOf } from '#plan/shapes/index';
@@ -17,6 +24,7 @@ import { idle } from './idle';
 function dragged(site: Site, { kind, id }: Ref, handle: PlanHandle, to: Point, fromCentre: boolean): Site {
   if (kind === 'loop') return dragLoopHandle(site, id, handle.id, to, fromCentre);
   if (kind === 'mark') return moveMarkPoint(site, id, Number(handle.id), to);
+  if (kind === 'path') return movePathPoint(site, id, Number(handle.id), to);
   if (kind === 'steel') return moveSteelPoint(site, id, Number(handle.id), to);
   if (handle.kind === 'point') return moveLanePoint(site, id, Number(handle.id), to);
   const lane = laneOf(site, id);

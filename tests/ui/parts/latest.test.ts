@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { BeatSimulation, SimulationWish } from '#analysis/beat-simulation/simulation';
 import type { Outcome } from '#ui/bench';
-import { LatestSimulation } from '#ui/frequencies/simulator/latest.svelte.ts';
+import { Latest } from '#ui/parts/latest.svelte.ts';
 
 const wish = (extraDistance_m: number): SimulationWish => ({
   circuits: null,
@@ -18,7 +18,7 @@ const answerTo = (asked: SimulationWish): Outcome<'simulate-beat'> => ({
 const held = () => {
   const asked: SimulationWish[] = [];
   let settle: (outcome: Outcome<'simulate-beat'>) => void = () => {};
-  const latest = new LatestSimulation((each) => {
+  const latest = new Latest<'simulate-beat'>((each) => {
     asked.push(each);
     return new Promise((resolve) => {
       settle = resolve;
@@ -50,9 +50,11 @@ describe('simulations one after the other', () => {
     latest.want(wish(1));
     await give(answerTo(wish(1)));
     latest.want(wish(2));
+    expect(latest.isBusy).toBe(true);
     expect(latest.answer?.wish.extraDistance_m).toBe(1);
     await give({ kind: 'superseded' });
     expect([latest.answer?.wish.extraDistance_m, latest.state]).toEqual([1, 'there']);
+    expect(latest.isBusy).toBe(false);
   });
 
   it('say what went wrong, and recover from it', async () => {

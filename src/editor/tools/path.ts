@@ -1,0 +1,20 @@
+import { COUNTS } from '#plan/bounds';
+import { addPath, newPath } from '#plan/edits/index';
+import { chainTool } from './chain';
+
+/** In the direction of travel, point by point. */
+export const pathTool = chainTool({
+  name: 'path',
+  least: 2,
+  most: COUNTS.points,
+  closes: false,
+  draw(points, { site }) {
+    const path = newPath(site, points);
+    const next = addPath(site, path);
+    if (next === site) return 'no such path';
+    return {
+      step: { label: 'Draw path', site: next, selection: [{ kind: 'path', id: path.id }] },
+      tool: 'select'
+    };
+  }
+});
