@@ -10,7 +10,7 @@
  * this program's own; the beginning and the wish to serve slower vehicles are those of FHWA-HOP-08-024, page 4-25.
  */
 import { FOOT } from '#units/constants';
-import { decisionZone, type DecisionZone, type ZoneTimes } from './decision-zone';
+import { decisionZone, USUAL_ZONE, type DecisionZone, type ZoneTimes } from './decision-zone';
 import { AT_SIGNALS, SEEING, stoppingDistance, usualYellow, yellowTime } from './motion';
 import { headwayHeld, meanSpeedOf, passageTime } from './passage-time';
 
@@ -60,7 +60,7 @@ const HAIR = 1e-9;
 export const usualSlowSpeed = (speed: number): number => Math.max(speed / 2, speed - SPEED_STEP);
 
 export const USUAL_APPROACH: Omit<ApproachWish, 'speed' | 'slowSpeed'> = {
-  zone: { from_s: 5.5, to_s: 2.5 },
+  zone: USUAL_ZONE,
   extension_s: 1.5,
   reaction_s: AT_SIGNALS.reaction_s,
   deceleration: AT_SIGNALS.deceleration,

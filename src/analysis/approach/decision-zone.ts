@@ -23,7 +23,7 @@ export const decisionZone = (speed: number, { from_s, to_s }: ZoneTimes = USUAL_
 });
 
 /** The exhibit's figures are multiples of 5 ft. */
-export const PUBLISHED_STEP = 5 * FOOT;
+const PUBLISHED_STEP = 5 * FOOT;
 const HAIR = 1e-9;
 
 /** Widened to whole steps at both ends, which is what the exhibit's figures do: no part of the zone is lost by rounding. */

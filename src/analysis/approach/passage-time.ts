@@ -6,7 +6,7 @@
  */
 import { FOOT } from '#units/constants';
 
-export const HEADWAY = 3;
+const HEADWAY = 3;
 export const VEHICLE_LENGTH = 20 * FOOT;
 const MEAN_SHARE = 0.88;
 

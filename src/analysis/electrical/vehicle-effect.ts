@@ -15,7 +15,7 @@ import { reduceBlocks } from '#physics/vehicle/symmetry';
 import type { VehicleBody } from './bodies';
 import type { SolvedCircuit } from './circuit-model';
 import type { LoopModel } from './loop-model';
-import { standing } from './standing';
+import { standing, type Standing } from './standing';
 
 type Mesh = 'fine' | 'coarse';
 export type Change = readonly (readonly (number | Complex)[])[];
@@ -48,13 +48,15 @@ const fluxesOverSteel = (
     return { inPhase, ahead: induced && induced[1] };
   });
 
+/** What a loop's field drives in a vehicle, reduced so that −zᵢ·zⱼ is the change: in phase, and a quarter period ahead. */
+export interface Reduced {
+  readonly inPhase: Float64Array;
+  readonly ahead: Float64Array | null;
+}
+
 /** The two phases make the change complex. */
-const changeBy = (body: Body, fluxes: readonly Fluxes[]): Complex[][] => {
-  const reduced = fluxes.map(({ inPhase, ahead }) => ({
-    inPhase: reduceBlocks(body.blocks, inPhase),
-    ahead: ahead && reduceBlocks(body.blocks, ahead)
-  }));
-  return reduced.map((a) =>
+export const complexChange = (reduced: readonly Reduced[]): Complex[][] =>
+  reduced.map((a) =>
     reduced.map((b) =>
       complex(
         -dot(a.inPhase, b.inPhase) + (a.ahead && b.ahead ? dot(a.ahead, b.ahead) : 0),
@@ -62,10 +64,31 @@ const changeBy = (body: Body, fluxes: readonly Fluxes[]): Complex[][] => {
       )
     )
   );
-};
+
+const changeBy = (body: Body, fluxes: readonly Fluxes[]): Complex[][] =>
+  complexChange(
+    fluxes.map(({ inPhase, ahead }) => ({
+      inPhase: reduceBlocks(body.blocks, inPhase),
+      ahead: ahead && reduceBlocks(body.blocks, ahead)
+    }))
+  );
 
 const blend = (plain: Complex, over: Complex, share: number): Complex =>
   complex(plain.re + share * (over.re - plain.re), plain.im + share * (over.im - plain.im));
+
+/** The change of a vehicle that stands over steel, from the change by its form with images, and by that without. */
+export const blended = (
+  stands: Standing | null,
+  changeWith: (depth: number | null) => Complex[][]
+): Complex[][] => {
+  if (!stands) return changeWith(null);
+  const { depth, shares } = stands;
+  const over = changeWith(depth);
+  if (shares.every((share) => share === 1)) return over;
+  return changeWith(null).map((row, i) =>
+    row.map((value, j) => blend(value, over[i]![j]!, shares[i]! * shares[j]!))
+  );
+};
 
 /** What the vehicle adds to the inductances of the circuit's loops, H. */
 export const changeOf = (
@@ -78,15 +101,10 @@ export const changeOf = (
   const { steel } = circuit;
   if (!steel) return plainChange(models, vehicle[mesh], mesh, placement);
   const stands = standing(vehicle.parts, placement, steel.pieces, circuit.frequency);
-  const dipoles = steel.dipoles();
   // with and without images a vehicle has the same mesh, and so the same fluxes
-  const fluxes = fluxesOverSteel(models, dipoles, vehicle[mesh], mesh, placement);
-  if (!stands) return changeBy(vehicle[mesh], fluxes);
-  const { depth, shares } = stands;
-  const over = changeBy(vehicle.over(depth)[mesh], fluxes);
-  if (shares.every((share) => share === 1)) return over;
-  return changeBy(vehicle[mesh], fluxes).map((row, i) =>
-    row.map((value, j) => blend(value, over[i]![j]!, shares[i]! * shares[j]!))
+  const fluxes = fluxesOverSteel(models, steel.dipoles(), vehicle[mesh], mesh, placement);
+  return blended(stands, (depth) =>
+    changeBy(depth === null ? vehicle[mesh] : vehicle.over(depth)[mesh], fluxes)
   );
 };
 

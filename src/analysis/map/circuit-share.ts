@@ -7,10 +7,10 @@ import type { VehicleBody } from '../electrical/bodies';
 import type { SolvedCircuit } from '../electrical/circuit-model';
 import { AWAY, compressedAwayOf, compressedOf } from '../electrical/compressed-bodies';
 import { responsesAt, type Range } from '../electrical/many-effects';
+import { responsesOneByOne } from '../electrical/one-by-one';
 import { boxOf, footprintOf, gapBetween, reachOf } from '../electrical/reach';
 import type { Steps } from '../steps';
 import { nodeAt } from './nodes';
-import { nodesByMesh } from './nodes-by-mesh';
 import type { MapWish } from './results';
 
 /** A node, and of each loop the free road between it and the vehicle, metres. */
@@ -43,8 +43,13 @@ export function* shareInSteps(
   const forAway = compressed && (yield* compressedAwayOf(body));
   const values = new Float64Array(wish.columns * wish.rows);
   if (!compressed || !forAway) {
-    const near = [...close, ...away].sort((a, b) => a.number - b.number);
-    return yield* nodesByMesh(solved, body, wish, near.map(({ number }) => number), onShare);
+    const near = [...close, ...away];
+    const placements = near.map(({ placement }) => placement);
+    const responses = yield* responsesOneByOne(solved, body, placements, onShare);
+    near.forEach(({ number }, k) => {
+      values[number] = Math.max(0, responses[k]!);
+    });
+    return values;
   }
   const parts = [
     { form: compressed, nodes: close },

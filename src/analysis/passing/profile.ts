@@ -11,13 +11,13 @@ import type { VehicleBody } from '../electrical/bodies';
 import type { SolvedCircuit } from '../electrical/circuit-model';
 import { compressedOf } from '../electrical/compressed-bodies';
 import { responsesAt, type Range } from '../electrical/many-effects';
+import { responsesOneByOne } from '../electrical/one-by-one';
 import { boxOf, footprintOf, gapBetween, reachOf, type Footprint, type LoopBox } from '../electrical/reach';
 import { RecentCache } from '../recent-cache';
 import { finish, type Steps } from '../steps';
 import type { Survey, SurveyedCircuit } from '../survey';
 import type { Profile } from './results';
 import { awayOf, COARSER, doubled, fillBetween, fineSteps, runsFor, STEP, type Run } from './samples';
-import { samplesByMesh } from './samples-by-mesh';
 import { placeOn, stationOf, type Way } from './way';
 
 export { STEP };
@@ -141,6 +141,32 @@ function* compressedSamples(
   return samples;
 }
 
+function* samplesOneByOne(
+  solved: SolvedCircuit,
+  body: VehicleBody,
+  passed: readonly Passed[],
+  footprint: Footprint,
+  grid: Grid,
+  placeAt: (along: number) => Placement
+): Steps<Float64Array> {
+  const samples = new Float64Array(grid.last + 1);
+  const isKnown = new Uint8Array(grid.last + 1);
+  const isNear = (placement: Placement): boolean =>
+    passed.some(({ box, reach }) => gapBetween(box, footprint, placement) <= reach);
+  for (const { from, count, every } of grid.runs) {
+    const numbers = Array.from({ length: count }, (_, k) => from + k * every);
+    for (const k of numbers) isKnown[k] = 1;
+    const near = numbers.filter((k) => isNear(placeAt(grid.from + k * grid.step)));
+    const placements = near.map((k) => placeAt(grid.from + k * grid.step));
+    const responses = yield* responsesOneByOne(solved, body, placements);
+    near.forEach((k, at) => {
+      samples[k] = responses[at]!;
+    });
+  }
+  fillBetween(samples, isKnown, COARSER);
+  return samples;
+}
+
 type Curve = Pick<Profile, 'from' | 'values'> | null;
 
 function* curveOver(
@@ -159,7 +185,7 @@ function* curveOver(
   const compressed = solved.steel ? null : yield* compressedOf(body);
   const samples = compressed
     ? yield* compressedSamples(solved, compressed, passed, footprint, grid, placeAt)
-    : yield* samplesByMesh(solved, body, grid, placeAt);
+    : yield* samplesOneByOne(solved, body, passed, footprint, grid, placeAt);
   const values = grid.step > 1.5 * STEP ? doubled(samples) : samples;
   return { from: grid.from, values: values.map((value) => Math.max(0, value)) };
 }

@@ -6,7 +6,7 @@ import { wayOf, type Way } from '../passing/way';
 import type { LoopPair } from './results';
 
 /** Farther apart than this a vehicle may well change lanes or speed between the two, metres. */
-export const FARTHEST = 30;
+const FARTHEST = 30;
 /** Nearer than this there is nothing to time, metres. */
 const NEAREST = 0.5;
 
@@ -17,7 +17,7 @@ export interface CircuitExtent {
 }
 
 /** Where a circuit lies in a lane, all its loops whose middle is in it taken together; null where it has none there. */
-export const extentInLane = (
+const extentInLane = (
   site: Pick<Site, 'loops'>,
   circuit: Circuit,
   lane: Lane,

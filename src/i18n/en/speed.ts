@@ -52,9 +52,9 @@ export const speed = {
   'speed.byLooking': 'Moment of looking',
 
   'speed.uneven':
-    'The thresholds differ, {a} {thresholdA} and {b} {thresholdB}: every vehicle trips the two at different places of its own. Set both alike.',
+    'The thresholds differ, {a} {one} and {b} {other}: every vehicle trips the two at different places of its own. Set both alike.',
   'speed.unevenBy':
-    'The thresholds differ, {a} {thresholdA} and {b} {thresholdB}: that alone puts this speed off by {error}. Set both alike.',
+    'The thresholds differ, {a} {one} and {b} {other}: that alone puts this speed off by {error}. Set both alike.',
   'speed.wanted':
     'With the leading edges {spacing} apart the error stays under {aim} for all of these vehicles, nineteen times in twenty; now they are {now} apart.',
   'speed.enough':

@@ -117,8 +117,8 @@ interface Place {
   readonly plate: number;
 }
 
-const placesOf = ({ xs, ys }: PlateSampling, plate: number): readonly Place[] =>
-  [...xs].flatMap((x) => [...ys].map((y) => ({ x, y, plate })));
+const placesOf = ({ pointX, pointY }: PlateSampling, plate: number): readonly Place[] =>
+  Array.from(pointX, (x, k) => ({ x, y: pointY[k]!, plate }));
 
 /** Number of each place's mirror image, where the body's matrix has fallen into what a mirror keeps and what it reverses. */
 const mirrorOf = ({ blocks }: Body, plates: readonly PlateSampling[]): readonly number[] | null => {

@@ -9,6 +9,7 @@ import { inFrame, potentialAlong, verticalField, type Filaments, type Placement 
 import { FIELD, FIELD_AHEAD, room, VALUE } from '../field/room';
 import type { Body } from './body';
 import type { PlateMesh } from './plate-mesh';
+import type { RingPath } from './ring';
 import { reduceBlocks } from './symmetry';
 
 /** ∬ ψ·Bz of every unknown of a plate, added from `first` on; `field` is Bz over µ0/4π at the plate's points. */
@@ -49,16 +50,23 @@ export const fluxThrough = (body: Body, filaments: Filaments, placement: Placeme
   return flux;
 };
 
-/** Bz over µ0/4π of dipoles at the points of a plate. */
-const dipolesField = (
+/** Points of one height in the vehicle's frame. */
+interface Points {
+  readonly height: number;
+  readonly pointX: Float64Array;
+  readonly pointY: Float64Array;
+}
+
+/** Bz over µ0/4π of dipoles at points of a vehicle; `local`: the same dipoles in its frame. */
+export const dipolesField = (
   dipoles: Dipoles,
   local: Dipoles,
-  { plate, pointX, pointY }: PlateMesh,
+  { height, pointX, pointY }: Points,
   { x, y, heading }: Placement,
   [inPhase, ahead]: readonly [Float64Array, Float64Array]
 ): void => {
-  const map = fieldMapOf(dipoles, plate.height);
-  if (!map) return dipoleField(local, pointX, pointY, plate.height, inPhase, ahead);
+  const map = fieldMapOf(dipoles, height);
+  if (!map) return dipoleField(local, pointX, pointY, height, inPhase, ahead);
   const turn = ((heading - 90) * Math.PI) / 180;
   const cosine = Math.cos(turn);
   const sine = Math.sin(turn);
@@ -68,6 +76,18 @@ const dipolesField = (
     inPhase[k] = value[0]!;
     ahead[k] = value[1]!;
   }
+};
+
+/** Flux over µ0/4π through a ring of dipoles in its frame, both phases. */
+export const dipolesThroughRing = ({ x, y, z, dx, dy }: RingPath, local: Dipoles): readonly [number, number] => {
+  let inPhase = 0;
+  let ahead = 0;
+  for (let k = 0; k < x.length; k++) {
+    const value = dipolePotentialAlong(local, x[k]!, y[k]!, z[k]!, dx[k]!, dy[k]!);
+    inPhase += value[0];
+    ahead += value[1];
+  }
+  return [inPhase, ahead];
 };
 
 /** The same of dipoles: in phase, and a quarter period ahead. */
@@ -81,15 +101,14 @@ export const dipoleFluxThrough = (
   let first = 0;
   for (const plate of body.plates) {
     const fields = [room(FIELD, plate.pointX.length), room(FIELD_AHEAD, plate.pointX.length)] as const;
-    dipolesField(dipoles, local, plate, placement, fields);
+    dipolesField(dipoles, local, { ...plate, height: plate.plate.height }, placement, fields);
     fields.forEach((field, phase) => gather(plate, field, fluxes[phase]!, first));
     first += plate.unknowns;
   }
-  body.rings.forEach(({ x, y, z, dx, dy }, i) => {
-    for (let k = 0; k < x.length; k++)
-      dipolePotentialAlong(local, x[k]!, y[k]!, z[k]!, dx[k]!, dy[k]!).forEach((value, phase) => {
-        fluxes[phase]![first + i]! += (MU0 / (4 * Math.PI)) * value;
-      });
+  body.rings.forEach((ring, i) => {
+    dipolesThroughRing(ring, local).forEach((value, phase) => {
+      fluxes[phase]![first + i] = (MU0 / (4 * Math.PI)) * value;
+    });
   });
   return fluxes;
 };

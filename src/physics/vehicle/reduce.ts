@@ -3,8 +3,10 @@
  * place is −zᵢ·zⱼ, henries.
  */
 import { inFrame, potentialAlong, verticalField, type Filaments, type Placement } from '../field/filaments';
-import { FIELD, PACKED, room } from '../field/room';
+import { FIELD, FIELD_AHEAD, PACKED, room } from '../field/room';
+import { dipolesInFrame, type Dipoles } from '../field/dipoles';
 import type { CompressedBlock, CompressedBody } from './compressed';
+import { dipolesField, dipolesThroughRing } from './flux';
 import type { RingPath } from './ring';
 import { GRAIN, type PlateSampling } from './sampling';
 
@@ -100,17 +102,6 @@ const ringFlux = (path: RingPath, local: Filaments, end: number, right: number, 
   return sum;
 };
 
-/** Places of a plate's lattice, one by one. */
-const pointsOf = ({ xs, ys }: PlateSampling): readonly [Float64Array, Float64Array] => {
-  const x = new Float64Array(xs.length * ys.length);
-  const y = new Float64Array(x.length);
-  xs.forEach((px, c) => {
-    x.fill(px, c * ys.length, (c + 1) * ys.length);
-    y.set(ys, c * ys.length);
-  });
-  return [x, y];
-};
-
 /** z at `count` places, whose samples (in the order of the body's) `sample` writes. */
 export const reducedBy = (
   body: CompressedBody,
@@ -148,25 +139,72 @@ export const sampleRings = (
   });
 };
 
+/** The samples of a loop's wires, given in the body's frame. */
+const sampleWires = (body: CompressedBody, local: Filaments, end: number, into: Float64Array): void => {
+  let at = 0;
+  for (const { height, pointX, pointY } of body.plates) {
+    const field = room(FIELD, pointX.length);
+    verticalField(local, end, pointX, pointY, height, field);
+    for (let i = 0; i < pointX.length; i++) into[at + i] = field[i]!;
+    at += pointX.length;
+  }
+  sampleRings(body.rings, local, end, 0, 0, into, at);
+};
+
 /** z at any places: each is sampled by itself. */
 export const reducedAt = (
   body: CompressedBody,
   filaments: Filaments,
   placements: readonly Placement[]
-): Float64Array => {
-  const points = body.plates.map(pointsOf);
-  return reducedBy(body, placements.length, (k, samples) => {
-    const local = inFrame(filaments, placements[k]!);
-    let at = 0;
-    body.plates.forEach(({ height }, p) => {
-      const [x, y] = points[p]!;
-      const field = room(FIELD, x.length);
-      verticalField(local, filaments.length, x, y, height, field);
-      for (let i = 0; i < x.length; i++) samples[at + i] = field[i]!;
-      at += x.length;
-    });
-    sampleRings(body.rings, local, filaments.length, 0, 0, samples, at);
+): Float64Array =>
+  reducedBy(body, placements.length, (k, samples) => {
+    sampleWires(body, inFrame(filaments, placements[k]!), filaments.length, samples);
   });
+
+/** Samples of a loop over steel: its wires and the currents that it drives there, in phase and a quarter period ahead. */
+export interface SteelSamples {
+  readonly inPhase: Float64Array;
+  readonly ahead: Float64Array;
+}
+
+export const sampleOverSteel = (
+  body: CompressedBody,
+  filaments: Filaments,
+  dipoles: Dipoles | null,
+  placement: Placement
+): SteelSamples => {
+  const inPhase = new Float64Array(body.samples);
+  const ahead = new Float64Array(body.samples);
+  sampleWires(body, inFrame(filaments, placement), filaments.length, inPhase);
+  if (!dipoles) return { inPhase, ahead };
+  const local = dipolesInFrame(dipoles, placement);
+  let at = 0;
+  for (const plate of body.plates) {
+    const count = plate.pointX.length;
+    const fields = [room(FIELD, count), room(FIELD_AHEAD, count)] as const;
+    dipolesField(dipoles, local, plate, placement, fields);
+    for (let i = 0; i < count; i++) {
+      inPhase[at + i]! += fields[0][i]!;
+      ahead[at + i]! += fields[1][i]!;
+    }
+    at += count;
+  }
+  for (const ring of body.rings) {
+    const flux = dipolesThroughRing(ring, local);
+    inPhase[at]! += flux[0];
+    ahead[at]! += flux[1];
+    at++;
+  }
+  return { inPhase, ahead };
+};
+
+/** z of the two phases. */
+export const reducedOverSteel = (body: CompressedBody, samples: SteelSamples): readonly Float64Array[] => {
+  const phases = [samples.inPhase, samples.ahead];
+  const both = reducedBy(body, 2, (k, into) => {
+    into.set(phases[k]!);
+  });
+  return [both.subarray(0, body.rank), both.subarray(body.rank)];
 };
 
 const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));

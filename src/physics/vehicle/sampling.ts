@@ -17,6 +17,9 @@ export interface PlateSampling {
   readonly ys: Float64Array;
   /** Grains in one step of `ys`. */
   readonly grains: number;
+  /** Every place, in the order of their numbers. */
+  readonly pointX: Float64Array;
+  readonly pointY: Float64Array;
 }
 
 /** Places along the vehicle are whole numbers of this apart, metres: what a pass in such steps samples serves many times. */
@@ -52,12 +55,16 @@ const samplingOf = (plate: PlatePart, clearance: number, step: number): PlateSam
   const columns = Math.max(2, Math.ceil(reach(plate.width) / wanted) + 1);
   const grains = Math.max(1, Math.floor(wanted / GRAIN + 1e-9));
   const rows = Math.max(2, Math.ceil(reach(plate.length) / (grains * GRAIN)) + 1);
+  const xs = even(plate.x, reach(plate.width) / (columns - 1), columns);
+  const ys = even(plate.y, grains * GRAIN, rows);
   return {
     height: plate.height,
     distance,
-    xs: even(plate.x, reach(plate.width) / (columns - 1), columns),
-    ys: even(plate.y, grains * GRAIN, rows),
-    grains
+    xs,
+    ys,
+    grains,
+    pointX: Float64Array.from({ length: columns * rows }, (_, k) => xs[Math.floor(k / rows)]!),
+    pointY: Float64Array.from({ length: columns * rows }, (_, k) => ys[k % rows]!)
   };
 };
 

@@ -7,7 +7,7 @@ import type { UnitSystem } from '#units/kind';
 /** Round in the unit that is shown: 80 km/h, 50 mph. */
 const USUAL: Readonly<Record<UnitSystem, number>> = { metric: 80 / 3.6, imperial: 50 * MILE_PER_HOUR };
 
-export class ApproachInputs {
+class ApproachInputs {
   /** Null: the usual one. */
   lane = $state<string | null>(null);
   /** Null: the usual one of the display system. */

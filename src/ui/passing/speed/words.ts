@@ -108,8 +108,8 @@ export const thresholdNotice = (site: Shown, { sides }: PairDirection, row: Spee
   const values = {
     a: circuitName(site, a.circuit),
     b: circuitName(site, b.circuit),
-    thresholdA: percent(a.threshold),
-    thresholdB: percent(b.threshold)
+    one: percent(a.threshold),
+    other: percent(b.threshold)
   };
   const share = row?.measurement?.errors.thresholds ?? null;
   return share === null
