@@ -148,8 +148,12 @@ export function causeOfMerged(given: Case, claims: readonly Claimed[], k: number
   const running = outcome.detections.find(({ from, to }) => from < time - ALIKE && to >= time);
   if (!running) {
     const ended = outcome.detections.findLast(({ to }) => to <= time + ALIKE);
+    const seconds = ended ? Math.max(0, time - ended.to) : Infinity;
+    // the call began after it had come, for somebody else
+    if (!zone && seconds > rules.extension)
+      return merged('too-weak', { response: peak.response, needed: rules.trip });
     return merged('still-extended', {
-      seconds: ended ? Math.max(0, time - ended.to) : 0,
+      seconds: Number.isFinite(seconds) ? seconds : 0,
       neededSeconds: rules.extension
     });
   }

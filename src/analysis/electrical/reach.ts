@@ -78,20 +78,31 @@ export const boxOf = (filaments: Filaments): LoopBox => {
 const MOST_TOGETHER = 3;
 
 /**
- * Metres of free road between a vehicle and one of the `loops` loops of a circuit beyond which its response is left out;
- * `inductance` at the circuit's terminals.
+ * What a loop far off adds to the response of another of its circuit falls as its field, d⁻³, and no longer as d⁻⁶: of
+ * several loops each counts this many times further off, wherever one of them is within its reach.
  */
-export const reachOf = (box: LoopBox, footprint: Footprint, inductance: number, loops = 1): number => {
+const FIELD_REACH = 3;
+
+export interface Reach {
+  /** Metres of free road between vehicle and loop beyond which its own response is left out. */
+  readonly own: number;
+  /** Beyond which it adds nothing to that of the other loops of its circuit either; `own` of a single loop. */
+  readonly field: number;
+}
+
+/** Of one of the `loops` loops of a circuit; `inductance` at its terminals. */
+export const reachOf = (box: LoopBox, footprint: Footprint, inductance: number, loops = 1): Reach => {
   const least = FAINT / Math.min(loops, MOST_TOGETHER) ** 2;
   const moments = footprint.strength * box.moment ** 2;
   const apart = (((8 / 3) * MU0 * moments) / (16 * Math.PI ** 2 * inductance * least)) ** (1 / 6);
   const narrow = (a: number, b: number): number => Math.min(a, b) / 2;
-  return Math.max(
+  const own = Math.max(
     LEAST_REACH,
     apart -
       narrow(box.right - box.left, box.top - box.bottom) -
       narrow(footprint.right - footprint.left, footprint.front - footprint.rear)
   );
+  return { own, field: loops > 1 ? FIELD_REACH * own : own };
 };
 
 /** Near by neither is a dipole, metres. */

@@ -8,7 +8,7 @@ import type { SolvedCircuit } from '../electrical/circuit-model';
 import { AWAY, compressedAwayOf, compressedOf } from '../electrical/compressed-bodies';
 import { responsesAt, type Range } from '../electrical/many-effects';
 import { responsesOneByOne } from '../electrical/one-by-one';
-import { boxOf, footprintOf, gapBetween, reachOf } from '../electrical/reach';
+import { boxOf, footprintOf, gapBetween, reachOf, type Reach } from '../electrical/reach';
 import type { Steps } from '../steps';
 import { nodeAt } from './nodes';
 import type { MapWish } from './results';
@@ -35,7 +35,7 @@ export function* shareInSteps(
     const [x, y] = nodeAt(wish, number % wish.columns, Math.floor(number / wish.columns));
     const placement = { x, y, heading: wish.heading };
     const gaps = boxes.map((box) => gapBetween(box, footprint, placement));
-    if (gaps.every((gap, loop) => gap > reaches[loop]!)) continue;
+    if (gaps.every((gap, loop) => gap > reaches[loop]!.own)) continue;
     (Math.min(...gaps) < AWAY ? close : away).push({ number, placement, gaps });
   }
   yield onShare(0);
@@ -64,9 +64,9 @@ export function* shareInSteps(
         count: turn.length,
         isRun: false,
         rank: form.rank,
-        ranges: reaches.map((reach, loop) => rangeOf(turn, loop, reach)),
+        ranges: reaches.map(({ field }, loop) => rangeOf(turn, loop, field)),
         reduced: (loop: number, from: number, to: number): Float64Array => {
-          const near = turn.slice(from, to).map(({ gaps }) => gaps[loop]! <= reaches[loop]!);
+          const near = turn.slice(from, to).map(({ gaps }) => gaps[loop]! <= reaches[loop]!.field);
           const placements = turn.slice(from, to).map(({ placement }) => placement);
           const lattice = lattices[loop];
           const reducedOf = (some: readonly Placement[]): Float64Array =>
@@ -120,12 +120,12 @@ function* latticesFor(
   { input }: SolvedCircuit,
   form: CompressedBody,
   nodes: readonly Node[],
-  reaches: readonly number[],
+  reaches: readonly Reach[],
   heading: number
 ): Steps<readonly (Lattice | null)[]> {
   const lattices: (Lattice | null)[] = [];
   for (const [loop, { model }] of input.loops.entries()) {
-    const near = nodes.filter(({ gaps }) => gaps[loop]! <= reaches[loop]!);
+    const near = nodes.filter(({ gaps }) => gaps[loop]! <= reaches[loop]!.field);
     const ground = groundOf(near.map(({ placement }) => inOwnHeading(placement)));
     const isWorth = near.length > 0 && latticeSize(form, ground) < near.length * form.samples;
     lattices.push(isWorth ? yield* latticeInSteps(form, model.filaments, heading, ground) : null);

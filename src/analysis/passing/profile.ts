@@ -12,7 +12,7 @@ import type { SolvedCircuit } from '../electrical/circuit-model';
 import { compressedOf } from '../electrical/compressed-bodies';
 import { responsesAt, type Range } from '../electrical/many-effects';
 import { responsesOneByOne } from '../electrical/one-by-one';
-import { boxOf, footprintOf, gapBetween, reachOf, type Footprint, type LoopBox } from '../electrical/reach';
+import { boxOf, footprintOf, gapBetween, reachOf, type Footprint, type LoopBox, type Reach } from '../electrical/reach';
 import { RecentCache } from '../recent-cache';
 import { finish, type Steps } from '../steps';
 import type { Survey, SurveyedCircuit } from '../survey';
@@ -38,7 +38,7 @@ export const extentOn = (way: Way, loop: Parameters<typeof outlineOf>[0]) => {
 /** One loop as a pass sees it. */
 interface Passed {
   readonly box: LoopBox;
-  readonly reach: number;
+  readonly reach: Reach;
   readonly from: number;
   readonly to: number;
   readonly isBeside: boolean;
@@ -55,7 +55,7 @@ const passedBy = (
     const reach = reachOf(box, footprint, solved.inductance, loops.length);
     const { from, to, left, right } = extentOn(way, shape);
     const isBeside =
-      left - offset > reach + footprint.right || offset - right > reach - footprint.left;
+      left - offset > reach.own + footprint.right || offset - right > reach.own - footprint.left;
     return { box, reach, from, to, isBeside };
   });
 
@@ -71,8 +71,8 @@ const gridFor = (passed: readonly Passed[], footprint: Footprint): Grid => {
   const step = fineSteps(footprint) * STEP;
   const half = Math.max(-footprint.rear, footprint.front);
   const near = passed.filter(({ isBeside }) => !isBeside);
-  const least = Math.min(...near.map(({ from, reach }) => from - reach)) - half;
-  const most = Math.max(...near.map(({ to, reach }) => to + reach)) + half;
+  const least = Math.min(...near.map(({ from, reach }) => from - reach.own)) - half;
+  const most = Math.max(...near.map(({ to, reach }) => to + reach.own)) + half;
   const first = Math.floor(least / step);
   const last = COARSER * Math.ceil((Math.ceil(most / step) - first) / COARSER);
   const away = awayOf(footprint) + half;
@@ -84,7 +84,7 @@ const gridFor = (passed: readonly Passed[], footprint: Footprint): Grid => {
 
 /** Where among the places a loop answers. */
 const rangeOf = ({ box, reach }: Passed, footprint: Footprint, placements: readonly Placement[]): Range => {
-  const isNear = (placement: Placement): boolean => gapBetween(box, footprint, placement) <= reach;
+  const isNear = (placement: Placement): boolean => gapBetween(box, footprint, placement) <= reach.field;
   const first = placements.findIndex(isNear);
   return first < 0 ? null : [first, placements.findLastIndex(isNear) + 1];
 };
@@ -152,7 +152,7 @@ function* samplesOneByOne(
   const samples = new Float64Array(grid.last + 1);
   const isKnown = new Uint8Array(grid.last + 1);
   const isNear = (placement: Placement): boolean =>
-    passed.some(({ box, reach }) => gapBetween(box, footprint, placement) <= reach);
+    passed.some(({ box, reach }) => gapBetween(box, footprint, placement) <= reach.own);
   for (const { from, count, every } of grid.runs) {
     const numbers = Array.from({ length: count }, (_, k) => from + k * every);
     for (const k of numbers) isKnown[k] = 1;

@@ -72,6 +72,18 @@ const rows: readonly Row[] = [
     expected: { kind: 'merged', cause: 'still-extended', vehicles: [0, 1] }
   },
   {
+    // the car's call begins at 20.116 s, while the weak one is in the middle of its stay, 19.8 s to 20.4 s
+    what: 'a weak one just ahead of a strong one, whose call it is',
+    drivers: [{ vehicle: 'weak', at: 20 }, car(20.4)],
+    expected: { kind: 'merged', cause: 'too-weak', vehicles: [1, 0], response: 0.001, needed: TRIP }
+  },
+  {
+    // the car's call ends at 20.49 s; the weak one is there from 20.45 s to 21.05 s
+    what: 'a weak one whose coming alone a call still covers',
+    drivers: [car(20), { vehicle: 'weak', at: 20.65 }],
+    expected: { kind: 'missed', cause: 'too-weak', vehicles: [1], response: 0.001, needed: TRIP }
+  },
+  {
     what: 'not re-armed',
     drivers: [car(20), car(20.7)],
     output: pulse,

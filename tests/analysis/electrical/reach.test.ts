@@ -74,7 +74,8 @@ describe('beyond its reach', { timeout: PATIENCE }, () => {
     const footprint = footprintOf(body.parts);
     for (const solved of circuits) {
       const box = boxOf(solved.input.loops[0]!.model.filaments);
-      const reach = reachOf(box, footprint, solved.inductance);
+      const { own: reach, field } = reachOf(box, footprint, solved.inductance);
+      expect(field).toBe(reach);
       const beside = { x: box.right + reach - footprint.left, y: 0, heading: 90 };
       const behind = { x: 0, y: box.bottom - reach - footprint.front, heading: 90 };
       const across = { x: box.left - reach - footprint.front, y: 0, heading: 0 };

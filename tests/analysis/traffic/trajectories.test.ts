@@ -41,6 +41,20 @@ describe('a single arrival', () => {
     expect(frontAt(only!, 36)! - frontAt(only!, 35)!).toBeCloseTo(12, 1);
   });
 
+  it('looks for its place again when somebody’s tail was in the way', () => {
+    // the first stands at 60 m from 7 s to 17 s: its tail is at 55.6 m, and 2 m are left; the second wants to 58 m
+    const arrivals = [
+      arrival({ at_s: 0, speed_m_s: 12, stop: { at_m: 60, for_s: 10 } }),
+      arrival({ at_s: 3, speed_m_s: 12, stop: { at_m: 58, for_s: 20 } })
+    ];
+    const [, second] = drivenOn(street({ arrivals }));
+    expect(frontAt(second!, 16)).toBeCloseTo(53.6, 3);
+    const stands = [22, 30, 38].map((time) => frontAt(second!, time)!);
+    expect(stands[0]).toBeCloseTo(58, 1);
+    expect(stands[2]).toBeCloseTo(58, 1);
+    expect(frontAt(second!, 46)!).toBeGreaterThan(65);
+  });
+
   it('keeps to the parabola within a centimetre, with few nodes', () => {
     const stop = { at_m: 100, for_s: 5 };
     const [only] = drivenOn(street({ arrivals: [arrival({ at_s: 0, speed_m_s: 15, stop })] }));
@@ -85,6 +99,19 @@ describe('a signal', () => {
     };
     expect(passes(26 - 112 / 15 - 0.01)).toBe(true);
     expect(passes(26 - 112 / 15 + 0.01)).toBe(false);
+  });
+
+  it('is driven through, too, by who meets somebody slower when it could not stop any more', () => {
+    // both would have to brake by 25.9 s, too soon after the red of 25 s; the second meets the first at 130 m, at 27.1 s
+    const arrivals = [
+      arrival({ at_s: 26.8 - 136.4 / 12, speed_m_s: 12 }),
+      arrival({ at_s: 25.9 - 112 / 15, speed_m_s: 15 })
+    ];
+    const site = street({ streams: [stream({ flow_per_h: 0, signal: signal() })], arrivals });
+    const [slow, fast] = drivenOn(site);
+    expect(timeOfFront(slow!, 150)).toBeLessThan(30);
+    expect(timeOfFront(fast!, 150)).toBeLessThan(30);
+    expect(fast!.times.length).toBeGreaterThan(2);
   });
 
   it('lets who still rolls go on at green', () => {
@@ -155,6 +182,14 @@ describe('a stream', () => {
     expect(headways.filter((each) => each < 2 + 3 * Math.LN2).length / headways.length).toBeCloseTo(0.5, 1);
     const long = all.filter(({ vehicle }) => vehicle === 'long').length / all.length;
     expect(Math.abs(long - 0.25)).toBeLessThan(0.02);
+  });
+
+  it('may begin with its first vehicle at any time', () => {
+    const first = [1, 2, 3, 4, 5, 6, 7, 8].map((seed) =>
+      timeOfFront(drivenOn(street({ streams: [stream()], seed }))[0]!, 0)
+    );
+    expect(Math.min(...first)).toBeGreaterThan(0);
+    expect(Math.max(...first)).toBeGreaterThan(3);
   });
 
   it('keeps its lane: offsets lie on a grid of 5 cm and leave the body in it', () => {

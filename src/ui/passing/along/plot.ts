@@ -14,7 +14,7 @@ export interface CircuitCurves {
 const DECADES = 2.5;
 const BELOW_THRESHOLD = 0.3;
 /** Room above what is highest. */
-const HEAD = { logarithmic: 1.6, linear: 1.12 } as const;
+const HEAD = { logarithmic: 1.6, linear: 1.25 } as const;
 /** Under a response of this nothing is told from noise. */
 const LEAST = 1e-6;
 
