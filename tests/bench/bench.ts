@@ -16,6 +16,7 @@ import { bigSite, withLoopAt, withMats } from '../support/big-site';
 import { measureCalls } from './calls';
 import { measureFrequencyPlans } from './frequency-plan';
 import { measurePage } from './page';
+import { measurePassing } from './passing';
 import { neumannExternal, neumannMutual } from './quadrature';
 
 const timed = (work: () => void): number => {
@@ -125,5 +126,6 @@ console.log(
 );
 
 measureFrequencyPlans();
+measurePassing();
 measureCalls();
 await measurePage();

@@ -17,7 +17,7 @@ import { RecentCache } from '../recent-cache';
 import { finish, type Steps } from '../steps';
 import type { Survey, SurveyedCircuit } from '../survey';
 import type { Profile } from './results';
-import { awayOf, COARSER, doubled, fillBetween, fineSteps, runsFor, STEP, type Run } from './samples';
+import { awayOf, COARSER, fillBetween, fineSteps, refined, runsFor, STEP, type Run } from './samples';
 import { placeOn, stationOf, type Way } from './way';
 
 export { STEP };
@@ -186,7 +186,7 @@ function* curveOver(
   const samples = compressed
     ? yield* compressedSamples(solved, compressed, passed, footprint, grid, placeAt)
     : yield* samplesOneByOne(solved, body, passed, footprint, grid, placeAt);
-  const values = grid.step > 1.5 * STEP ? doubled(samples) : samples;
+  const values = refined(samples, Math.round(grid.step / STEP));
   return { from: grid.from, values: values.map((value) => Math.max(0, value)) };
 }
 

@@ -15,7 +15,7 @@ export const COARSER = 4;
 const HIGH = 0.36;
 
 /** Steps of a profile between places that are computed close to the loops. */
-export const fineSteps = ({ lowest }: Footprint): number => (lowest >= HIGH ? 2 : 1);
+export const fineSteps = ({ lowest }: Footprint): number => (lowest >= HIGH ? 3 : 1);
 
 /** Beyond this gap between vehicle and loop a response rises evenly, metres. */
 const AWAY = 1.5;
@@ -57,7 +57,7 @@ export const runsFor = (last: number, intervals: readonly (readonly [number, num
 };
 
 /** Values that a curve between known ones is drawn through. */
-const NODES = 6;
+const NODES = 8;
 
 /**
  * Fills every `of`-th value that `isKnown` says is unknown, and marks it: by the polynomial through the six values around
@@ -86,15 +86,14 @@ const through = (values: Float64Array, from: number, every: number, t: number, n
   return sum;
 };
 
-/** Between even places the polynomial through six of them; outside all there is nothing. */
-export const doubled = (samples: Float64Array): Float64Array => {
-  const values = new Float64Array(2 * samples.length - 1);
-  const at = (k: number): number => samples[k] ?? 0;
-  for (let k = 0; k < samples.length; k++) {
-    values[2 * k] = samples[k]!;
-    if (k + 1 < samples.length)
-      values[2 * k + 1] =
-        (150 * (at(k) + at(k + 1)) - 25 * (at(k - 1) + at(k + 2)) + 3 * (at(k - 2) + at(k + 3))) / 256;
-  }
+/** So many steps between samples, and the curve through them between. */
+export const refined = (samples: Float64Array, per: number): Float64Array => {
+  const values = new Float64Array(per * (samples.length - 1) + 1);
+  const isKnown = new Uint8Array(values.length);
+  samples.forEach((sample, k) => {
+    values[k * per] = sample;
+    isKnown[k * per] = 1;
+  });
+  fillBetween(values, isKnown, per);
   return values;
 };

@@ -9,7 +9,7 @@ import { curve } from './script';
 export const TRIP = 0.0016;
 /** 0.6 of it. */
 export const RELEASE = 0.00096;
-export const LENGTH = 4;
+const LENGTH = 4;
 
 /** The response rises over the two metres to −1 m and falls over the two from 3 m on. */
 const plateau = (response: number): Curve => curve([-3, 0], [-1, response], [3, response], [5, 0]);

@@ -11,7 +11,7 @@ export const RELEASE = 2 ** -11;
 export const FULL = 2 ** -8;
 
 /** No adaptation to speak of, and a power of two for the same reason. */
-export const NEVER = 2 ** 900;
+const NEVER = 2 ** 900;
 
 export const rules = (given: Partial<Rules> = {}): Rules => ({
   trip: TRIP,

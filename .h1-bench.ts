@@ -1,0 +1,2 @@
+import { measurePassing } from './tests/bench/passing';
+measurePassing();
