@@ -37,7 +37,7 @@ const median = (times: readonly number[]): string =>
 const stepped = (steps: Steps<unknown>): readonly [number, number] => {
   let all = 0;
   let longest = 0;
-  for (let isDone = false; !isDone; ) {
+  for (let isDone = false; !isDone;) {
     const time = timed(() => {
       isDone = steps.next().done === true;
     });
@@ -88,7 +88,9 @@ const measurePasses = (): void => {
       }
     });
   });
-  console.log(`  the same where one circuit of the ${CIRCUITS} was edited: median ${median(oneEdit.slice(3))} ms`);
+  console.log(
+    `  the same where one circuit of the ${CIRCUITS} was edited: median ${median(oneEdit.slice(3))} ms`
+  );
   const overMats = means.surveyor.survey(withMats(row(0)));
   const car = vehicleOf('car', overMats.site)!;
   profilesAlong(overMats, car, means.bodies.get(car), way, 0.3);

@@ -10,6 +10,7 @@ describe('samples', () => {
     expect(samples.map(({ name }) => name.replace('.kerfline.json', ''))).toEqual([
       'advance-loops',
       'bicycle-stop-line',
+      'calls-that-miscount',
       'car-park-counting-pair',
       'driveway-gate',
       'exit-lanes-that-beat',

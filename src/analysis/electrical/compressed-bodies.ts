@@ -21,11 +21,13 @@ const away: Kept = new WeakMap();
 export const AWAY = 1.2;
 
 /** Null for a vehicle too large for its height to be compressed: it keeps its mesh. */
-export const compressedOf = ({ fine }: VehicleBody): Steps<CompressedBody | null> => kept(everywhere, fine, 0);
+export const compressedOf = ({ fine }: VehicleBody): Steps<CompressedBody | null> =>
+  kept(everywhere, fine, 0);
 
 /** Over a conducting plane `depth` metres below the road. */
 export const compressedOver = (vehicle: VehicleBody, depth: number): Steps<CompressedBody | null> =>
   kept(everywhere, vehicle.over(depth).fine, 0);
 
 /** For loops that lie AWAY or more from the vehicle, several times quicker. */
-export const compressedAwayOf = ({ fine }: VehicleBody): Steps<CompressedBody | null> => kept(away, fine, AWAY);
+export const compressedAwayOf = ({ fine }: VehicleBody): Steps<CompressedBody | null> =>
+  kept(away, fine, AWAY);

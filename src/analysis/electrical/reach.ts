@@ -22,6 +22,8 @@ export interface Footprint {
   readonly longest: number;
   /** Height of its lowest point above the road. */
   readonly lowest: number;
+  /** Height of its largest part. */
+  readonly main: number;
 }
 
 const spanOf = (part: Part): readonly [number, number, number] => {
@@ -32,6 +34,10 @@ const spanOf = (part: Part): readonly [number, number, number] => {
   return [reach(part.axis[0]), reach(part.axis[1]), reach(part.axis[2])];
 };
 
+/** a³ of the disc that a part is from afar, m³. */
+const strengthOf = (part: Part): number =>
+  part.kind === 'plate' ? ((part.width * part.length) / Math.PI) ** 1.5 : part.radius ** 3;
+
 export const footprintOf = (parts: readonly Part[]): Footprint => {
   const spans = parts.map(spanOf);
   const least = (value: (part: Part, k: number) => number): number => Math.min(...parts.map(value));
@@ -40,11 +46,8 @@ export const footprintOf = (parts: readonly Part[]): Footprint => {
     right: -least(({ x }, k) => -x - spans[k]![0]),
     rear: least(({ y }, k) => y - spans[k]![1]),
     front: -least(({ y }, k) => -y - spans[k]![1]),
-    strength: parts.reduce(
-      (sum, part) =>
-        sum + (part.kind === 'plate' ? ((part.width * part.length) / Math.PI) ** 1.5 : part.radius ** 3),
-      0
-    ),
+    strength: parts.reduce((sum, part) => sum + strengthOf(part), 0),
+    main: parts.reduce((largest, part) => (strengthOf(part) > strengthOf(largest) ? part : largest)).height,
     longest: Math.max(...spans.map(([, along]) => 2 * along)),
     lowest: least(({ height }, k) => height - spans[k]![2])
   };

@@ -4,7 +4,7 @@
  */
 import type { Placement } from '#physics/field/filaments';
 import type { CompressedBody } from '#physics/vehicle/compressed';
-import { reducedOverSteel, sampleOverSteel, type SteelSamples } from '#physics/vehicle/reduce';
+import { reducedOverSteel, sampleOverSteel, type SteelSamples } from '#physics/vehicle/reduce-over-steel';
 import type { Steps } from '../steps';
 import type { VehicleBody } from './bodies';
 import type { SolvedCircuit } from './circuit-model';

@@ -11,11 +11,15 @@ export const STEP = GRAIN;
 /** Places lie at whole numbers of `fine` steps, and from some way off at whole numbers of `fine·COARSER`. */
 export const COARSER = 4;
 
-/** Of a vehicle whose lowest point is as high above the wires as this, every other value is enough: metres. */
-const HIGH = 0.36;
+/** Of a vehicle whose lowest point is as high as the first, and its main part as high as the second, metres. */
+const HIGH = [
+  { lowest: 0.36, main: 0.6, steps: 3 },
+  { lowest: 0.36, main: 0.36, steps: 2 }
+];
 
-/** Steps of a profile between places that are computed close to the loops. */
-export const fineSteps = ({ lowest }: Footprint): number => (lowest >= HIGH ? 3 : 1);
+/** Steps of a profile between places that are computed close to the loops: a response turns the slower the higher it is. */
+export const fineSteps = ({ lowest, main }: Footprint): number =>
+  HIGH.find((high) => lowest >= high.lowest && main >= high.main)?.steps ?? 1;
 
 /** Beyond this gap between vehicle and loop a response rises evenly, metres. */
 const AWAY = 1.5;

@@ -31,10 +31,7 @@ const ROUNDING = 1e-13;
 
 const pivotedRows = (matrix: Float64Array, size: number, tail: number): readonly Float64Array[] => {
   const left = Float64Array.from({ length: size }, (_, i) => matrix[i * size + i]!);
-  const least = Math.max(
-    tail,
-    left.reduce((sum, value) => sum + value, 0) * ROUNDING
-  );
+  const least = Math.max(tail, left.reduce((sum, value) => sum + value, 0) * ROUNDING);
   const rows: Float64Array[] = [];
   for (;;) {
     const pivot = left.reduce((most, value, i) => (value > left[most]! ? i : most), 0);

@@ -12,13 +12,20 @@
  * against the mesh: 0.3 % of a response, or 2·10⁻⁶ of the loop's inductance where that is more.
  */
 import { MU0 } from '../constants';
-import { backSubstituteInPlace, choleskyFactor, forwardSubstituteInPlace } from '../numeric/cholesky';
-import { lowRank } from '../numeric/low-rank';
 import type { Body } from './body';
-import { gather } from './flux';
 import type { RingPath } from './ring';
 import { samplingsOf, type PlateSampling } from './sampling';
 import type { SymmetryBlock } from './symmetry';
+import {
+  fluxFrom,
+  reduced,
+  rowsOf,
+  togetherOf,
+  whiten,
+  type Pair,
+  type Place,
+  type Whitened
+} from './whitening';
 
 /** Samples, or sums and differences of mirrored ones over √2; j is −1 for one that stands alone. */
 export interface CompressedBlock {
@@ -44,8 +51,6 @@ export interface CompressedBody {
 const TAIL = 1.3e-5;
 /** The same for wires that are known to be away. */
 const AWAY_TAIL = 1e-4;
-/** Keeps cov(g, g) positive in floating point; of its diagonal. */
-const NUGGET = 1e-9;
 /** With more samples than this nothing is won. */
 const MOST_SAMPLES = 1_200;
 
@@ -86,7 +91,15 @@ export function* compressInSteps(body: Body, clearance = 0): Generator<void, Com
   });
   const whitened: Whitened[] = [];
   for (const [b, { block, members }] of blocks.entries()) {
-    whitened.push(whiten(members, block.sign, fluxes[b]!.map((flux) => flux!), places, together));
+    whitened.push(
+      whiten(
+        members,
+        block.sign,
+        fluxes[b]!.map((flux) => flux!),
+        places,
+        together
+      )
+    );
     yield;
   }
   const power = whitened.reduce((sum, { ofPlates }) => sum + ofPlates, 0);
@@ -111,12 +124,6 @@ export function* compressInSteps(body: Body, clearance = 0): Generator<void, Com
   };
 }
 
-interface Place {
-  readonly x: number;
-  readonly y: number;
-  readonly plate: number;
-}
-
 const placesOf = ({ pointX, pointY }: PlateSampling, plate: number): readonly Place[] =>
   Array.from(pointX, (x, k) => ({ x, y: pointY[k]!, plate }));
 
@@ -130,8 +137,6 @@ const mirrorOf = ({ blocks }: Body, plates: readonly PlateSampling[]): readonly 
     return [...xs].flatMap((_, c) => [...ys].map((__, r) => start + (xs.length - 1 - c) * ys.length + r));
   });
 };
-
-type Pair = readonly [number, number];
 
 /** The samples of one block in the order of their numbers, and each one's member by the first of its numbers. */
 const membersOf = (
@@ -152,126 +157,4 @@ const membersOf = (
     if (block.first.includes(firstRing + k)) members.push([places + k, -1]);
   });
   return { block, members, numbers: new Map(members.map(([i], number) => [i, number])) };
-};
-
-/** Distance of the wires from the two plates together, metres; null where their fields tell nothing of one another. */
-type Together = (plate: number, other: number) => number | null;
-
-/**
- * Of wires that are known to lie to the side nobody can say what two plates of different heights see of the same: each is
- * left to its own samples.
- */
-const togetherOf =
-  (plates: readonly PlateSampling[], clearance: number): Together =>
-  (plate, other) =>
-    clearance > 0 && plates[plate]!.height !== plates[other]!.height
-      ? null
-      : plates[plate]!.distance + plates[other]!.distance;
-
-/** Covariance of the fields at two places; see above. */
-const covariance = (dx: number, dy: number, together: number | null): number =>
-  together === null ? 0 : 1 / Math.sqrt(dx * dx + dy * dy + together * together);
-
-/** cov(φ, g) of one sample. */
-const fluxFrom = (place: Place, body: Body, together: Together): Float64Array => {
-  const flux = new Float64Array(body.size);
-  let first = 0;
-  body.plates.forEach((mesh, p) => {
-    const apart = together(p, place.plate);
-    if (apart !== null) {
-      const field = mesh.pointX.map((x, k) => covariance(x - place.x, mesh.pointY[k]! - place.y, apart));
-      gather(mesh, field, flux, first);
-    }
-    first += mesh.unknowns;
-  });
-  return flux;
-};
-
-/** A block's share of L⁻¹·φ, times a factor. */
-const reduced = ({ first, second, sign, factor }: SymmetryBlock, flux: Float64Array, by: number): Float64Array => {
-  const values = new Float64Array(factor.size);
-  for (let k = 0; k < factor.size; k++) {
-    const j = second[k]!;
-    values[k] = by * (j < 0 ? flux[first[k]!]! : (flux[first[k]!]! + sign * flux[j]!) * Math.SQRT1_2);
-  }
-  forwardSubstituteInPlace(factor, values, 0);
-  return values;
-};
-
-interface Whitened {
-  /** Members that are places on plates; rings follow. */
-  readonly count: number;
-  readonly size: number;
-  /** R of the places' covariance. */
-  readonly factor: NonNullable<ReturnType<typeof choleskyFactor>>;
-  /** w's matrix: QᵀQ, Q = L⁻¹·cov(φ, g)·R⁻ᵀ; of rings L⁻¹·e. */
-  readonly matrix: Float64Array;
-  /** Its trace over the places. */
-  readonly ofPlates: number;
-}
-
-const whiten = (
-  members: readonly Pair[],
-  sign: number,
-  fluxes: readonly Float64Array[],
-  places: readonly Place[],
-  together: Together
-): Whitened => {
-  const size = members.length;
-  const count = members.findIndex(([i]) => i >= places.length);
-  const ofPlaces = count < 0 ? size : count;
-  const between = (i: number, j: number): number => {
-    const [a, b] = [places[i]!, places[j]!];
-    return covariance(a.x - b.x, a.y - b.y, together(a.plate, b.plate));
-  };
-  const covariances = new Float64Array(ofPlaces * ofPlaces);
-  for (let a = 0; a < ofPlaces; a++)
-    for (let b = 0; b <= a; b++) {
-      const [i, mirrorOfI] = members[a]!;
-      const [j, mirrorOfJ] = members[b]!;
-      const both = mirrorOfI >= 0 && mirrorOfJ >= 0;
-      covariances[a * ofPlaces + b] = both
-        ? between(i, j) + sign * between(i, mirrorOfJ)
-        : between(i, j) * (mirrorOfI >= 0 || mirrorOfJ >= 0 ? Math.SQRT2 : 1);
-    }
-  for (let a = 0; a < ofPlaces; a++) covariances[a * ofPlaces + a]! *= 1 + NUGGET;
-  const factor = choleskyFactor(covariances, ofPlaces)!;
-  const unknowns = fluxes[0]?.length ?? 0;
-  // row by row of unknowns: what R⁻¹ does to a column of samples it does here to each unknown's covariances
-  const row = new Float64Array(size);
-  const matrix = new Float64Array(size * size);
-  for (let u = 0; u < unknowns; u++) {
-    for (let a = 0; a < size; a++) row[a] = fluxes[a]![u]!;
-    forwardSubstituteInPlace(factor, row, 0);
-    for (let a = 0; a < size; a++) {
-      const value = row[a]!;
-      if (value === 0) continue;
-      for (let b = 0; b <= a; b++) matrix[a * size + b]! += value * row[b]!;
-    }
-  }
-  for (let a = 0; a < size; a++) for (let b = 0; b < a; b++) matrix[b * size + a] = matrix[a * size + b]!;
-  let ofPlates = 0;
-  for (let a = 0; a < ofPlaces; a++) ofPlates += matrix[a * size + a]!;
-  return { count: ofPlaces, size, factor, matrix, ofPlates };
-};
-
-/** Rows of C. A ring's flux has no variance of its own here: it is scaled so that no ring is ever left out. */
-const rowsOf = (
-  { count, size, factor, matrix }: Whitened,
-  power: number,
-  tail: number
-): { readonly rows: Float64Array; readonly rank: number } => {
-  const scales = Float64Array.from({ length: size }, (_, a) =>
-    a < count ? 1 : Math.sqrt((power || 1) / matrix[a * size + a]!)
-  );
-  const scaled = matrix.map((value, k) => value * scales[Math.floor(k / size)]! * scales[k % size]!);
-  const kept = lowRank(scaled, size, tail);
-  const rows = new Float64Array(kept.length * size);
-  kept.forEach((row, r) => {
-    for (let a = count; a < size; a++) row[a]! /= scales[a]!;
-    // z = (R⁻ᵀ·row)·g
-    backSubstituteInPlace(factor, row);
-    rows.set(row, r * size);
-  });
-  return { rows, rank: kept.length };
 };

@@ -79,7 +79,10 @@ export const dipolesField = (
 };
 
 /** Flux over µ0/4π through a ring of dipoles in its frame, both phases. */
-export const dipolesThroughRing = ({ x, y, z, dx, dy }: RingPath, local: Dipoles): readonly [number, number] => {
+export const dipolesThroughRing = (
+  { x, y, z, dx, dy }: RingPath,
+  local: Dipoles
+): readonly [number, number] => {
   let inPhase = 0;
   let ahead = 0;
   for (let k = 0; k < x.length; k++) {

@@ -3,20 +3,17 @@
  * place is −zᵢ·zⱼ, henries.
  */
 import { inFrame, potentialAlong, verticalField, type Filaments, type Placement } from '../field/filaments';
-import { FIELD, FIELD_AHEAD, PACKED, room } from '../field/room';
-import { dipolesInFrame, type Dipoles } from '../field/dipoles';
+import { FIELD, PACKED, room } from '../field/room';
 import type { CompressedBlock, CompressedBody } from './compressed';
-import { dipolesField, dipolesThroughRing } from './flux';
 import type { RingPath } from './ring';
-import { GRAIN, type PlateSampling } from './sampling';
 
 /** The samples of every block, block by block and in each place by place: what `C` is multiplied with. */
-interface Packed {
+export interface Packed {
   readonly values: Float64Array;
   readonly starts: readonly number[];
 }
 
-const packedFor = ({ blocks }: CompressedBody, count: number): Packed => {
+export const packedFor = ({ blocks }: CompressedBody, count: number): Packed => {
   let length = 0;
   const starts = blocks.map(({ first }) => {
     const start = length;
@@ -84,7 +81,8 @@ const multiply = (
   }
 };
 
-const reduced = (body: CompressedBody, { values, starts }: Packed, count: number): Float64Array => {
+/** z of every place. */
+export const multiplied = (body: CompressedBody, { values, starts }: Packed, count: number): Float64Array => {
   const into = new Float64Array(count * body.rank);
   let offset = 0;
   body.blocks.forEach((block, b) => {
@@ -94,7 +92,14 @@ const reduced = (body: CompressedBody, { values, starts }: Packed, count: number
   return into;
 };
 
-const ringFlux = (path: RingPath, local: Filaments, end: number, right: number, ahead: number): number => {
+/** Flux over µ0/4π through a ring, `right` and `ahead` of its place in the frame that the wires are given in, metres. */
+export const ringFlux = (
+  path: RingPath,
+  local: Filaments,
+  end: number,
+  right: number,
+  ahead: number
+): number => {
   const { x, y, z, dx, dy } = path;
   let sum = 0;
   for (let k = 0; k < x.length; k++)
@@ -121,7 +126,7 @@ export const reducedBy = (
       }
     });
   }
-  return reduced(body, packed, count);
+  return multiplied(body, packed, count);
 };
 
 /** Flux over µ0/4π through every ring of a body, whose frame the wires are given in, `(x, y)` further on in that frame. */
@@ -140,7 +145,12 @@ export const sampleRings = (
 };
 
 /** The samples of a loop's wires, given in the body's frame. */
-const sampleWires = (body: CompressedBody, local: Filaments, end: number, into: Float64Array): void => {
+export const sampleWires = (
+  body: CompressedBody,
+  local: Filaments,
+  end: number,
+  into: Float64Array
+): void => {
   let at = 0;
   for (const { height, pointX, pointY } of body.plates) {
     const field = room(FIELD, pointX.length);
@@ -160,155 +170,3 @@ export const reducedAt = (
   reducedBy(body, placements.length, (k, samples) => {
     sampleWires(body, inFrame(filaments, placements[k]!), filaments.length, samples);
   });
-
-/** Samples of a loop over steel: its wires and the currents that it drives there, in phase and a quarter period ahead. */
-export interface SteelSamples {
-  readonly inPhase: Float64Array;
-  readonly ahead: Float64Array;
-}
-
-export const sampleOverSteel = (
-  body: CompressedBody,
-  filaments: Filaments,
-  dipoles: Dipoles | null,
-  placement: Placement
-): SteelSamples => {
-  const inPhase = new Float64Array(body.samples);
-  const ahead = new Float64Array(body.samples);
-  sampleWires(body, inFrame(filaments, placement), filaments.length, inPhase);
-  if (!dipoles) return { inPhase, ahead };
-  const local = dipolesInFrame(dipoles, placement);
-  let at = 0;
-  for (const plate of body.plates) {
-    const count = plate.pointX.length;
-    const fields = [room(FIELD, count), room(FIELD_AHEAD, count)] as const;
-    dipolesField(dipoles, local, plate, placement, fields);
-    for (let i = 0; i < count; i++) {
-      inPhase[at + i]! += fields[0][i]!;
-      ahead[at + i]! += fields[1][i]!;
-    }
-    at += count;
-  }
-  for (const ring of body.rings) {
-    const flux = dipolesThroughRing(ring, local);
-    inPhase[at]! += flux[0];
-    ahead[at]! += flux[1];
-    at++;
-  }
-  return { inPhase, ahead };
-};
-
-/** z of the two phases. */
-export const reducedOverSteel = (body: CompressedBody, samples: SteelSamples): readonly Float64Array[] => {
-  const phases = [samples.inPhase, samples.ahead];
-  const both = reducedBy(body, 2, (k, into) => {
-    into.set(phases[k]!);
-  });
-  return [both.subarray(0, body.rank), both.subarray(body.rank)];
-};
-
-const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
-
-/**
- * What the samples of one column of a lattice are at every place of a run: row j at place k sees value
- * k·perPlace + j·perRow. A ring is a column of one row.
- */
-interface Strip {
-  readonly values: Float64Array;
-  readonly rows: number;
-  readonly perRow: number;
-  readonly perPlace: number;
-}
-
-/** Bz over each column of a lattice along the run; each of its rows sees the same values, earlier or later. */
-const plateStrips = (
-  { xs, ys, grains, height }: PlateSampling,
-  local: Filaments,
-  end: number,
-  count: number,
-  stride: number
-): readonly Strip[] => {
-  const unit = divisor(stride, grains);
-  const perPlace = stride / unit;
-  const perRow = grains / unit;
-  const length = (count - 1) * perPlace + (ys.length - 1) * perRow + 1;
-  const x = new Float64Array(length);
-  const y = x.map((_, k) => ys[0]! + k * unit * GRAIN);
-  return Array.from(xs, (px): Strip => {
-    const values = new Float64Array(length);
-    verticalField(local, end, x.fill(px), y, height, values);
-    return { values, rows: ys.length, perRow, perPlace };
-  });
-};
-
-/** Two rims of one kind, one behind the other, see the same flux one after the other. */
-const ringStrips = (
-  rings: readonly RingPath[],
-  local: Filaments,
-  end: number,
-  count: number,
-  step: number
-): readonly Strip[] => {
-  const known: { readonly path: RingPath; readonly values: Map<number, number> }[] = [];
-  return rings.map((path) => {
-    const like = known.find((each) => isShifted(each.path, path, step));
-    const kind = like ?? { path, values: new Map<number, number>() };
-    if (!like) known.push(kind);
-    const shift = Math.round((path.ring.y - kind.path.ring.y) / step);
-    const values = Float64Array.from({ length: count }, (_, k) => {
-      const place = k + shift;
-      const found = kind.values.get(place) ?? ringFlux(kind.path, local, end, 0, place * step);
-      kind.values.set(place, found);
-      return found;
-    });
-    return { values, rows: 1, perRow: 0, perPlace: 1 };
-  });
-};
-
-const isShifted = ({ ring: a }: RingPath, { ring: b }: RingPath, step: number): boolean => {
-  const steps = (b.y - a.y) / step;
-  return (
-    Math.abs(steps - Math.round(steps)) < 1e-9 &&
-    a.x === b.x &&
-    a.height === b.height &&
-    a.radius === b.radius &&
-    a.axis.every((value, k) => value === b.axis[k])
-  );
-};
-
-/** z at `count` places straight ahead of the first, `grains` grains apart. */
-export const reducedAlong = (
-  body: CompressedBody,
-  filaments: Filaments,
-  first: Placement,
-  count: number,
-  grains: number
-): Float64Array => {
-  const packed = packedFor(body, count);
-  const end = filaments.length;
-  // a copy: the frame's room is used again
-  const local = inFrame(filaments, first).slice(0, end);
-  const strips = [
-    ...body.plates.flatMap((plate) => plateStrips(plate, local, end, count, grains)),
-    ...ringStrips(body.rings, local, end, count, grains * GRAIN)
-  ];
-  /** Number of the strip in which each sample is. */
-  const stripOf = strips.flatMap(({ rows }, number) => new Array<number>(rows).fill(number));
-  body.blocks.forEach((block, b) => {
-    const size = block.first.length;
-    for (let a = 0; a < size; ) {
-      const one = strips[stripOf[block.first[a]!]!]!;
-      const mirrored = block.second[a]! < 0 ? null : strips[stripOf[block.second[a]!]!]!;
-      const values = mirrored
-        ? one.values.map((value, k) => (value + block.sign * mirrored.values[k]!) * Math.SQRT1_2)
-        : one.values;
-      for (let k = 0; k < count; k++) {
-        let to = packed.starts[b]! + k * size + a;
-        let from = k * one.perPlace;
-        for (let row = 0; row < one.rows; row++, from += one.perRow) packed.values[to++] = values[from]!;
-      }
-      a += one.rows;
-    }
-  });
-  return reduced(body, packed, count);
-};

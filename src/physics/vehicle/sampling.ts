@@ -41,7 +41,8 @@ const LEAST_HEIGHT = 0.12;
 
 /** Of every plate. `clearance`: how far from all of them wires are known to stay at least, metres. */
 export const samplingsOf = (plates: readonly PlatePart[], clearance = 0): readonly PlateSampling[] => {
-  const sampled = (step: number): PlateSampling[] => plates.map((plate) => samplingOf(plate, clearance, step));
+  const sampled = (step: number): PlateSampling[] =>
+    plates.map((plate) => samplingOf(plate, clearance, step));
   if (clearance > 0) return sampled(AWAY_STEP);
   const usual = sampled(STEP);
   const count = usual.reduce((sum, { xs, ys }) => sum + xs.length * ys.length, 0);

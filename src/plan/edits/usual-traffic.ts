@@ -23,7 +23,7 @@ const SHARES: Readonly<Record<string, number>> = {
 };
 const RARE = 1;
 
-/** Shorter or narrower than that it is a yard's or a car park's: people drive slowly. */
+/** Shorter or narrower than that, or with a gate, it is a yard's or a car park's: people drive slowly. */
 const STREET = { length: 25, width: 2.9 } as const;
 /** Narrower than that no car drives there. */
 const CAR_WIDTH = 2.2;
@@ -40,9 +40,10 @@ const FLOWS = { signalled: 450, street: 600, yard: 120, cycle: 60, cyclesAmongCa
 
 type Kind = keyof typeof SPEEDS;
 
-const kindOf = (lane: Lane): Kind => {
+const kindOf = (site: Site, lane: Lane): Kind => {
   if (lane.width < CAR_WIDTH) return 'cycle';
-  return laneLength(lane) >= STREET.length && lane.width >= STREET.width ? 'street' : 'yard';
+  const isGated = site.marks.some(({ kind }) => kind === 'gate');
+  return !isGated && laneLength(lane) >= STREET.length && lane.width >= STREET.width ? 'street' : 'yard';
 };
 
 /** Vehicles that the circuits in the lane must detect. */
@@ -60,7 +61,7 @@ const askedForIn = (site: Site, lane: Lane): readonly string[] =>
 const isPedalled = (id: string): boolean => id.startsWith('bicycle') || id === 'wheel';
 
 function usualMix(site: Site, lane: Lane): Stream['mix'] {
-  const always = kindOf(lane) === 'cycle' ? 'bicycle' : 'car';
+  const always = kindOf(site, lane) === 'cycle' ? 'bicycle' : 'car';
   const ids = new Set([
     always,
     ...askedForIn(site, lane),
@@ -81,7 +82,7 @@ export const usualSignal = (site: Site, lane: Lane): Signal => ({
 
 /** Of everything that comes at the lane's own speed. */
 export function usualStream(site: Site, lane: Lane): Stream {
-  const kind = kindOf(lane);
+  const kind = kindOf(site, lane);
   const stops = kind !== 'yard' && stopLineOf(site, lane).mark !== null;
   const mix = usualMix(site, lane);
   return {
@@ -99,7 +100,7 @@ export function usualStream(site: Site, lane: Lane): Stream {
 /** On a lane with cars, where cycles must be detected among them: few, slow, and anywhere across it. */
 function cyclesAmongCars(site: Site, lane: Lane): readonly Stream[] {
   const mix = usualMix(site, lane).filter(({ vehicle }) => isPedalled(vehicle));
-  if (kindOf(lane) === 'cycle' || mix.length === 0) return [];
+  if (kindOf(site, lane) === 'cycle' || mix.length === 0) return [];
   const like = usualStream(site, lane);
   const speed = Math.min(like.speed_m_s, SPEEDS.cycle[site.displayUnits]);
   return [{ ...like, flow_per_h: FLOWS.cyclesAmongCars, speed_m_s: speed, mix, wander_m: 0.5, signal: null }];
@@ -110,7 +111,7 @@ export const usualArrival = (site: Site, lane: Lane): Arrival => ({
   lane: lane.id,
   vehicle: usualMix(site, lane)[0]?.vehicle ?? 'car',
   at_s: 0,
-  speed_m_s: SPEEDS[kindOf(lane)][site.displayUnits],
+  speed_m_s: SPEEDS[kindOf(site, lane)][site.displayUnits],
   offset_m: 0,
   stop: null
 });

@@ -21,6 +21,7 @@ describe('what a vehicle covers', () => {
     expect(parts.rear).toBeCloseTo(-3, 12);
     expect(parts.front).toBeCloseTo(2.31, 12);
     expect(parts.lowest).toBeCloseTo(0.03, 12);
+    expect(parts.main).toBe(0.5);
     expect(parts.longest).toBeCloseTo(4, 12);
     // (1.6·4/π)^1.5 + 0.3³
     expect(parts.strength).toBeCloseTo(2.9076 + 0.027, 3);
@@ -69,20 +70,23 @@ describe('beyond its reach', { timeout: PATIENCE }, () => {
         .circuits.get('C')!.solved
   );
 
-  it.each(catalogueVehicles)('$id answers with less than 2.5·10⁻⁶, beside and behind every loop', (vehicle) => {
-    const body = bodies.get(vehicle);
-    const footprint = footprintOf(body.parts);
-    for (const solved of circuits) {
-      const box = boxOf(solved.input.loops[0]!.model.filaments);
-      const { own: reach, field } = reachOf(box, footprint, solved.inductance);
-      expect(field).toBe(reach);
-      const beside = { x: box.right + reach - footprint.left, y: 0, heading: 90 };
-      const behind = { x: 0, y: box.bottom - reach - footprint.front, heading: 90 };
-      const across = { x: box.left - reach - footprint.front, y: 0, heading: 0 };
-      for (const at of [beside, behind, across]) {
-        expect(gapBetween(box, footprint, at)).toBeCloseTo(reach, 9);
-        expect(-vehicleEffect(solved, body, at)).toBeLessThan(2.5e-6);
+  it.each(catalogueVehicles)(
+    '$id answers with less than 2.5·10⁻⁶, beside and behind every loop',
+    (vehicle) => {
+      const body = bodies.get(vehicle);
+      const footprint = footprintOf(body.parts);
+      for (const solved of circuits) {
+        const box = boxOf(solved.input.loops[0]!.model.filaments);
+        const { own: reach, field } = reachOf(box, footprint, solved.inductance);
+        expect(field).toBe(reach);
+        const beside = { x: box.right + reach - footprint.left, y: 0, heading: 90 };
+        const behind = { x: 0, y: box.bottom - reach - footprint.front, heading: 90 };
+        const across = { x: box.left - reach - footprint.front, y: 0, heading: 0 };
+        for (const at of [beside, behind, across]) {
+          expect(gapBetween(box, footprint, at)).toBeCloseTo(reach, 9);
+          expect(-vehicleEffect(solved, body, at)).toBeLessThan(2.5e-6);
+        }
       }
     }
-  });
+  );
 });

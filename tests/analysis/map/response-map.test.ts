@@ -73,20 +73,28 @@ describe('a response map', { timeout: PATIENCE }, () => {
     ['motorcycle', 0, 40],
     ['bicycle', 115, 40],
     ['wheel', 90, 50]
-  ] as const)('of a %s heading %d equals single probes at its nodes: within 0.4 %% or 3·10⁻⁶', (vehicle, heading, size) => {
-    const given = wish({ vehicle, heading, columns: size, rows: size });
-    const map = mapOf(given);
-    expect(map.response).toHaveLength(size * size);
-    // a stride with no factor in common with a row: every part of the plan, on lattices and beside them
-    for (let node = 3; node < size * size; node += size * 2 + 5) {
-      const [response, ratio] = probed(given, node);
-      expect(Math.abs(map.response[node]! - response)).toBeLessThan(Math.max(4e-3 * response, 3e-6));
-      expect(Math.abs(map.ratio[node]! - ratio)).toBeLessThan(Math.max(4e-3 * ratio, 6e-3));
+  ] as const)(
+    'of a %s heading %d equals single probes at its nodes: within 0.4 %% or 3·10⁻⁶',
+    (vehicle, heading, size) => {
+      const given = wish({ vehicle, heading, columns: size, rows: size });
+      const map = mapOf(given);
+      expect(map.response).toHaveLength(size * size);
+      // a stride with no factor in common with a row: every part of the plan, on lattices and beside them
+      for (let node = 3; node < size * size; node += size * 2 + 5) {
+        const [response, ratio] = probed(given, node);
+        expect(Math.abs(map.response[node]! - response)).toBeLessThan(Math.max(4e-3 * response, 3e-6));
+        expect(Math.abs(map.ratio[node]! - ratio)).toBeLessThan(Math.max(4e-3 * ratio, 6e-3));
+      }
     }
-  });
+  );
 
   it('is symmetric over a loop that is', () => {
-    const given = wish({ circuits: ['C1'], box: { left: -3, bottom: -4, right: 3, top: 4 }, columns: 31, rows: 31 });
+    const given = wish({
+      circuits: ['C1'],
+      box: { left: -3, bottom: -4, right: 3, top: 4 },
+      columns: 31,
+      rows: 31
+    });
     const { response } = mapOf(given);
     const at = (column: number, row: number): number => response[row * 31 + column]!;
     for (let row = 0; row < 31; row += 3)
@@ -126,7 +134,11 @@ describe('a response map', { timeout: PATIENCE }, () => {
   });
 
   it('is asked as a question, gives way often, and says how far it is', () => {
-    const steps = createAnswerer(createMeans())('response-map', SITE, wish({ vehicle: 'bicycle', columns: 50, rows: 50 }));
+    const steps = createAnswerer(createMeans())(
+      'response-map',
+      SITE,
+      wish({ vehicle: 'bicycle', columns: 50, rows: 50 })
+    );
     const shares: number[] = [];
     for (let step = steps.next(); !step.done; step = steps.next())
       if (typeof step.value === 'number') shares.push(step.value);
@@ -158,7 +170,12 @@ describe('a response map', { timeout: PATIENCE }, () => {
         }
       ]
     });
-    const given = wish({ vehicle: 'motorcycle', box: { left: -2, bottom: -2, right: 2, top: 2 }, columns: 20, rows: 20 });
+    const given = wish({
+      vehicle: 'motorcycle',
+      box: { left: -2, bottom: -2, right: 2, top: 2 },
+      columns: 20,
+      rows: 20
+    });
     const map = mapOf(given, site);
     for (let node = 7; node < 400; node += 19) {
       const [wanted] = probed(given, node, site);

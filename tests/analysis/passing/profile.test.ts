@@ -62,7 +62,14 @@ const along = (id: string, way: Way, offset: number, site = SITE): readonly Prof
   profilesAlong(means.surveyor.survey(site), vehicleOf(id, site)!, bodyOf(id, site), way, offset);
 
 /** −ΔL/L of the vehicle put there by hand. */
-const probed = (survey: Survey, circuitId: string, id: string, way: Way, at: number, offset: number): number => {
+const probed = (
+  survey: Survey,
+  circuitId: string,
+  id: string,
+  way: Way,
+  at: number,
+  offset: number
+): number => {
   const vehicle = vehicleOf(id, survey.site)!;
   return -vehicleEffect(
     survey.circuits.get(circuitId)!.solved,
@@ -235,16 +242,19 @@ describe('over steel', { timeout: PATIENCE }, () => {
     ]
   });
 
-  it.each(['car', 'motorcycle', 'bicycle'])('a %s answers as where it is put, within 0.5 % or 3·10⁻⁶', (id) => {
-    const survey = means.surveyor.survey(site);
-    const vehicle = vehicleOf(id, site)!;
-    const profile = profileOver(survey.circuits.get('C1')!, vehicle, bodyOf(id, site), LANE, 0.4)!;
-    expect(strongestOf(profile).response).toBeGreaterThan(0);
-    for (let k = 5; k < profile.values.length; k += 9) {
-      const wanted = probed(survey, 'C1', id, LANE, profile.from + k * profile.step, 0.4);
-      expect(Math.abs(profile.values[k]! - wanted)).toBeLessThan(Math.max(5e-3 * wanted, 3e-6));
+  it.each(['car', 'motorcycle', 'bicycle'])(
+    'a %s answers as where it is put, within 0.5 % or 3·10⁻⁶',
+    (id) => {
+      const survey = means.surveyor.survey(site);
+      const vehicle = vehicleOf(id, site)!;
+      const profile = profileOver(survey.circuits.get('C1')!, vehicle, bodyOf(id, site), LANE, 0.4)!;
+      expect(strongestOf(profile).response).toBeGreaterThan(0);
+      for (let k = 5; k < profile.values.length; k += 9) {
+        const wanted = probed(survey, 'C1', id, LANE, profile.from + k * profile.step, 0.4);
+        expect(Math.abs(profile.values[k]! - wanted)).toBeLessThan(Math.max(5e-3 * wanted, 3e-6));
+      }
     }
-  });
+  );
 
   it('gives way after every place', () => {
     const fresh = createMeans();

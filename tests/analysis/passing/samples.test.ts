@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { COARSER, doubled, fillBetween, runsFor } from '#analysis/passing/samples';
+import { COARSER, fillBetween, refined, runsFor } from '#analysis/passing/samples';
 import { SEED } from '../../physics/support/arbitraries';
 
 describe('the places of a pass', () => {
@@ -8,9 +8,15 @@ describe('the places of a pass', () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 1, max: 30 }),
-        fc.array(fc.tuple(fc.double({ min: -10, max: 130, noNaN: true }), fc.double({ min: 0, max: 40, noNaN: true })), {
-          maxLength: 3
-        }),
+        fc.array(
+          fc.tuple(
+            fc.double({ min: -10, max: 130, noNaN: true }),
+            fc.double({ min: 0, max: 40, noNaN: true })
+          ),
+          {
+            maxLength: 3
+          }
+        ),
         (cells, spans) => {
           const last = cells * COARSER;
           const intervals = spans.map(([from, length]) => [from, from + length] as const);
@@ -31,9 +37,13 @@ describe('the places of a pass', () => {
 });
 
 describe('the curve between known places', () => {
-  const polynomial = (k: number): number => 2 - 0.3 * k + 0.02 * k ** 2 - 1e-3 * k ** 3 + 2e-5 * k ** 4 - 3e-7 * k ** 5;
+  /** Of the seventh degree. */
+  const polynomial = (k: number): number => {
+    const t = k / 20 - 1;
+    return 2 - 0.3 * t + 0.2 * t ** 2 - t ** 3 + 0.5 * t ** 4 - 0.3 * t ** 5 + 0.7 * t ** 6 + t ** 7;
+  };
 
-  it('is the polynomial of the fifth degree through six of them', () => {
+  it('is the polynomial of the seventh degree through eight of them', () => {
     const wanted = Float64Array.from({ length: 41 }, (_, k) => polynomial(k));
     const values = wanted.map((value, k) => (k % COARSER === 0 ? value : 0));
     const isKnown = Uint8Array.from(wanted, (_, k) => (k % COARSER === 0 ? 1 : 0));
@@ -56,11 +66,12 @@ describe('the curve between known places', () => {
     expect(values[1]).toBe(7);
   });
 
-  it('halves its steps without leaving the polynomial', () => {
-    const even = Float64Array.from({ length: 20 }, (_, k) => polynomial(2 * k));
-    const values = doubled(even);
-    expect(values).toHaveLength(39);
-    // at the rim there is nothing outside: not a polynomial there
-    for (let k = 5; k < 33; k++) expect(values[k]).toBeCloseTo(polynomial(k), 9);
+  it.each([1, 2, 3])('divides its steps by %i without leaving the polynomial', (per) => {
+    const samples = Float64Array.from({ length: 14 }, (_, k) => polynomial(k * per));
+    const values = refined(samples, per);
+    expect(values).toHaveLength(13 * per + 1);
+    values.forEach((value, k) => {
+      expect(value).toBeCloseTo(polynomial(k), 9);
+    });
   });
 });

@@ -90,7 +90,11 @@ describe('a vehicle on a way', () => {
         between(0, 1),
         between(2, 12),
         (points, share, length) => {
-          fc.pre(points.every(([x, y], k) => k === 0 || Math.hypot(x - points[k - 1]![0], y - points[k - 1]![1]) > 0.1));
+          fc.pre(
+            points.every(
+              ([x, y], k) => k === 0 || Math.hypot(x - points[k - 1]![0], y - points[k - 1]![1]) > 0.1
+            )
+          );
           const way = wayThrough(...points);
           const along = share * way.length;
           const [a, b] = [placeOn(way, along, 0, length), placeOn(way, along + 0.01, 0, length)];

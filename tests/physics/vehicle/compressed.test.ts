@@ -9,7 +9,8 @@ import { compressInSteps, type CompressedBody } from '#physics/vehicle/compresse
 import { reducedFlux } from '#physics/vehicle/flux';
 import { latticeInSteps, latticeSize } from '#physics/vehicle/lattice';
 import type { Part } from '#physics/vehicle/parts';
-import { reducedAlong, reducedAt } from '#physics/vehicle/reduce';
+import { reducedAt } from '#physics/vehicle/reduce';
+import { reducedAlong } from '#physics/vehicle/reduce-along';
 import { GRAIN } from '#physics/vehicle/sampling';
 import { catalogueVehicles } from '#plan/catalogue/vehicles';
 import type { Shape } from '#plan/schema';

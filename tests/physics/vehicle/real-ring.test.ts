@@ -55,14 +55,21 @@ const drop = (parts: readonly RingPart[]): number => {
 };
 
 /** What coils of impedances `own`, coupled by `mutual`, take off the inductance of a loop that sends `flux` through them. */
-const byNetwork = (own: readonly [Complex, Complex], mutual: number, flux: readonly [number, number]): number => {
+const byNetwork = (
+  own: readonly [Complex, Complex],
+  mutual: number,
+  flux: readonly [number, number]
+): number => {
   // (Z)(i) = −jω(φ); what the loop sees in series is jω·φᵀ·i
   const jw = complex(0, OMEGA);
   const cross = multiply(jw, complex(mutual));
   const determinant = subtract(multiply(own[0], own[1]), multiply(cross, cross));
   const current = (mine: number, other: number, otherOwn: Complex): Complex =>
     divide(
-      multiply(complex(0, -OMEGA), subtract(multiply(otherOwn, complex(mine)), multiply(cross, complex(other)))),
+      multiply(
+        complex(0, -OMEGA),
+        subtract(multiply(otherOwn, complex(mine)), multiply(cross, complex(other)))
+      ),
       determinant
     );
   const first = current(flux[0], flux[1], own[1]);
@@ -97,7 +104,10 @@ describe('a ring of real metal', () => {
       });
       const mutual = mutualOfRings(ringPath(perfect[0], 1), ringPath(perfect[1], 1));
       // both rings hang in the loop's field the same way round
-      const wanted = byNetwork([impedances[0]!, impedances[1]!], mutual, [fluxOf(perfect[0]), fluxOf(perfect[1])]);
+      const wanted = byNetwork([impedances[0]!, impedances[1]!], mutual, [
+        fluxOf(perfect[0]),
+        fluxOf(perfect[1])
+      ]);
       expect(relativeError(drop(rings), wanted)).toBeLessThan(0.01);
     }
   });

@@ -1,2 +1,0 @@
-import { measurePassing } from './tests/bench/passing';
-measurePassing();
