@@ -68,7 +68,11 @@ export const gridFor = (passed: readonly Passed[], footprint: Footprint): Grid =
 };
 
 /** Where among the places a loop answers. */
-export const rangeOf = ({ box, reach }: Passed, footprint: Footprint, placements: readonly Placement[]): Range => {
+export const rangeOf = (
+  { box, reach }: Passed,
+  footprint: Footprint,
+  placements: readonly Placement[]
+): Range => {
   const isNear = (placement: Placement): boolean => gapBetween(box, footprint, placement) <= reach.field;
   const first = placements.findIndex(isNear);
   return first < 0 ? null : [first, placements.findLastIndex(isNear) + 1];
