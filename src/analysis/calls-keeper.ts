@@ -22,12 +22,14 @@ export const createCallKeeper = ({ numberOf }: Surveyor, { simulate }: CallSimul
     const known = keys.get(survey);
     if (known !== undefined) return known;
     const { traffic, lanes, vehicles } = survey.site;
+    // one on no circuit counts too: traffic is followed past the last loop
+    const loops = survey.site.loops.map(({ id, shape }) => [id, shape]);
     const circuits = [...survey.circuits.values()].map(({ key, circuit }) => [
       key,
       circuit.id,
       circuit.channel
     ]);
-    const key = numberOf(`calls ${JSON.stringify([traffic, lanes, vehicles, circuits])}`);
+    const key = numberOf(`calls ${JSON.stringify([traffic, lanes, vehicles, loops, circuits])}`);
     keys.set(survey, key);
     return key;
   };

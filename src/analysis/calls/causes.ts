@@ -121,7 +121,8 @@ function insensitive(
   const reference = given.referenceAt(peak.time);
   const by = tunedOutBefore(given, zone.to);
   const needed = { response: peak.response, needed: rules.trip + reference };
-  if (!by) return missed('too-weak', needed);
+  // the reference may also have come up under one that then moved on
+  if (!by) return missed(reference > ALIKE * rules.trip ? 'tuned-out' : 'too-weak', needed);
   const recovery = rules.recovery * Math.log(100);
   return missed(by.by === 'longest presence' ? 'timed-out' : 'tuned-out', {
     ...needed,

@@ -18,9 +18,8 @@ import { strongestOnPath } from './strongest';
 /** The plate, whatever a site has made of its car. */
 export const REFERENCE_VEHICLE = 'car';
 const RULE = 2 / 3;
-const LOWEST = 0.05;
-export const HIGHEST = 3;
-const FINE_ENOUGH = 0.002;
+/** Metres: a few heights that all circuits share, so that images over steel are made once; the response falls evenly between. */
+const HEIGHTS = [0.05, 0.08, 0.13, 0.2, 0.3, 0.45, 0.65, 0.9, 1.2, 1.6, 2, 2.5, 3] as const;
 
 /** The shorter side of the least rectangle, along any of its sides, that holds the outline; metres. */
 export const shorterSide = ({ shape }: Loop): number => {
@@ -39,6 +38,43 @@ export const shorterSide = ({ shape }: Loop): number => {
   return least;
 };
 
+/** With its coarse mesh alone, a few percent of the response: over steel every height wants images of its own. */
+const coarsely = (body: VehicleBody): VehicleBody => ({
+  ...body,
+  fine: body.coarse,
+  over: (depth) => {
+    const meshes = body.over(depth);
+    return {
+      get fine() {
+        return meshes.coarse;
+      },
+      get coarse() {
+        return meshes.coarse;
+      }
+    };
+  }
+});
+
+/** Of log response by log height: Lagrange's cubic through the nodes about a place, solved for the threshold by halving. */
+const heightBetween = (node: (k: number) => number, low: number, goal: number): number => {
+  const first = Math.max(0, Math.min(HEIGHTS.length - 4, low - 1));
+  const nodes = [0, 1, 2, 3].map((k) => ({ x: Math.log(HEIGHTS[first + k]!), y: node(first + k) }));
+  const at = (x: number): number =>
+    nodes.reduce(
+      (sum, { x: xi, y }, i) =>
+        sum +
+        nodes.reduce((product, { x: xj }, j) => (i === j ? product : (product * (x - xj)) / (xi - xj)), y),
+      0
+    );
+  let [from, to] = [Math.log(HEIGHTS[low]!), Math.log(HEIGHTS[low + 1]!)];
+  for (let step = 0; step < 30; step++) {
+    const middle = (from + to) / 2;
+    if (at(middle) >= goal) from = middle;
+    else to = middle;
+  }
+  return Math.exp(from);
+};
+
 /** Nothing for a circuit without a channel. `body` is the reference vehicle's. */
 export function* detectionHeightsInSteps(
   surveyed: SurveyedCircuit,
@@ -47,27 +83,38 @@ export function* detectionHeightsInSteps(
 ): Steps<readonly DetectionHeight[]> {
   const { circuit, solved, loops } = surveyed;
   if (!circuit.channel) return [];
-  const threshold = circuit.channel.tripThreshold;
+  const goal = Math.log(circuit.channel.tripThreshold);
   const vehicle = vehicleOf(REFERENCE_VEHICLE, { vehicles: [] })!;
   const plate = vehicle.parts.find((part) => part.kind === 'plate')!;
+  const meshed = solved.steel ? coarsely(body) : body;
   const heights: DetectionHeight[] = [];
   for (const loop of loops) {
     const line = servedLines([loop], site)[0]!;
     const extents = [extentAlong(loop, line)];
-    const calls = (height: number): boolean => {
-      const lifted = raised(body, height - plate.height);
-      return -strongestOnPath(solved, lifted, vehicle, line, 0, extents).deltaLOverL >= threshold;
+    const known = new Map<number, number>();
+    /** Logarithm of the strongest response at a node. */
+    const node = (k: number): number => {
+      const before = known.get(k);
+      if (before !== undefined) return before;
+      const lifted = raised(meshed, HEIGHTS[k]! - plate.height);
+      const { deltaLOverL } = strongestOnPath(solved, lifted, vehicle, line, 0, extents);
+      const value = Math.log(Math.max(1e-12, -deltaLOverL));
+      known.set(k, value);
+      return value;
     };
-    let [low, high] = [LOWEST, HIGHEST];
-    let height: number | null = null;
-    if (calls(low)) {
-      while (high - low > FINE_ENOUGH) {
-        const middle = (low + high) / 2;
-        if (calls(middle)) low = middle;
+    const last = HEIGHTS.length - 1;
+    let [low, high] = [0, last];
+    let height: number | null = node(low) < goal ? null : node(last) >= goal ? HEIGHTS[last]! : NaN;
+    yield;
+    if (Number.isNaN(height)) {
+      while (high - low > 1) {
+        const middle = (low + high) >> 1;
+        if (node(middle) >= goal) low = middle;
         else high = middle;
         yield;
       }
-      height = low;
+      height = heightBetween(node, low, goal);
+      yield;
     }
     heights.push({
       circuit: circuit.id,

@@ -86,7 +86,7 @@ export interface PassReadout {
 export interface DetectionHeight {
   readonly circuit: string;
   readonly loop: string;
-  /** Metres, to 2 mm; null where even one at 5 cm makes none. It is looked for up to 3 m. */
+  /** Metres, within a percent, over steel some percent; null where even one at 5 cm makes none. 3 m is as far as it is looked for. */
   readonly height_m: number | null;
   /** Two thirds of the loop's shorter side: common practice. */
   readonly ruleOfThumb_m: number;

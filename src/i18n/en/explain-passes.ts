@@ -32,8 +32,9 @@ export const explainPasses = {
   'explain.detection-height.words':
     'A plate as large as a car’s floor (1.6 × 4.2 m) is lifted over the loop until it just makes a call on its best place. Beside it stands the rule of thumb, two thirds of the loop’s shorter side, which knows neither threshold nor turns nor lead-in.',
   'explain.detection-height.source':
-    'As the response to a vehicle, solved for the height by halving. The rule of thumb is common practice.',
-  'explain.detection-height.range': '5 cm to 3 m, to 2 mm. The plate’s mesh is that for 0.45 m.',
+    'As the response to a vehicle at thirteen heights, and between them. The rule of thumb is common practice.',
+  'explain.detection-height.range':
+    '5 cm to 3 m, within a percent; over steel some percent, by the coarse mesh. The plate’s mesh is that for 0.45 m.',
   'explain.detection-height.omits':
     'Axles and engines, which lie lower than the floor: a lorry is seen where its floor alone is not.',
 

@@ -103,6 +103,16 @@ const rows: readonly Row[] = [
       { vehicle: 'high', at: 26 }
     ],
     output: { ...pulse, recovery_s: 20 },
+    expected: { kind: 'missed', cause: 'tuned-out', vehicles: [1], response: 0.004, neededSeconds: about(20) }
+  },
+  {
+    // after 30 s at 0.02 the unit takes 0.02·(1 − e^(−30/20)) = 0.0155 for the road, and all but keeps it for the weaker one
+    what: 'the reference had come up under the one before, which then moved on',
+    drivers: [
+      { vehicle: 'car', at: 20, stop: { place: 1, seconds: 30 } },
+      { vehicle: 'high', at: 52 }
+    ],
+    output: { adaptation_s: 20, recovery_s: 600 },
     expected: { kind: 'missed', cause: 'tuned-out', vehicles: [1], response: 0.004 }
   },
   {
@@ -173,6 +183,20 @@ const rows: readonly Row[] = [
     }
   },
   {
+    // its first hump stands for 30 s: 0.0155 is road by then, which the middle of 0.004 falls short of, and the second hump trips
+    what: 'adapted to half way, and called again though it was never lost',
+    drivers: [{ vehicle: 'twin', at: 20, stop: { place: -5, seconds: 30 } }],
+    output: { adaptation_s: 20 },
+    expected: { kind: 'split', cause: 'tuned-out', vehicles: [0], calls: [0, 1] }
+  },
+  {
+    // tripped at 19.716 s, so the pulse comes at 20.716 s, when the first has left and the second is there: it is the first's
+    what: 'a delayed pulse of which a second has run out the delay',
+    drivers: [car(20), car(20.7)],
+    output: { ...pulse, delay_s: 1 },
+    expected: { kind: 'merged', cause: 'not-re-armed', vehicles: [0, 1], calls: [0] }
+  },
+  {
     what: 'a vehicle of the lane beside',
     drivers: [{ vehicle: 'beside', lane: 'lane2', at: 20 }],
     expected: { kind: 'false', cause: 'other-lane', vehicles: [0], calls: [0], response: 0.003, needed: TRIP }
@@ -196,6 +220,12 @@ const rows: readonly Row[] = [
     what: 'two vehicles that one in the lane beside has joined',
     drivers: [car(20), { vehicle: 'beside', lane: 'lane2', at: 20.6 }, car(21.2)],
     expected: { kind: 'merged', cause: 'other-lane', vehicles: [0, 2, 1], calls: [0], needed: RELEASE }
+  },
+  {
+    // 0.1 m apart the two add up to 0.00156 in between, above the release without the lane beside
+    what: 'two vehicles that one in the lane beside did not need to join',
+    drivers: [car(20), { vehicle: 'besideWeak', lane: 'lane2', at: 20.6 }, car(20.7844)],
+    expected: { kind: 'merged', cause: 'still-occupied', vehicles: [0, 2], calls: [0] }
   }
 ];
 
@@ -235,8 +265,34 @@ describe('no mistake', () => {
     expect(summary).toMatchObject({ vehicles: 2, calls: 2, missed: 0, merged: 0, split: 0, false: 0 });
   });
 
+  it('where a call still holds when the time ends', () => {
+    const { summary, calls } = simulated(
+      [{ vehicle: 'car', at: 20, stop: { place: 1, seconds: 50 } }],
+      {},
+      40
+    ).calls;
+    expect(summary).toMatchObject({ vehicles: 1, calls: 1, missed: 0 });
+    // tripped 3.84 m before the place where it stands: at 20.1 − 0.384 s
+    expect(calls).toEqual([{ from_s: about(19.716), to_s: 40, vehicles: [0] }]);
+    expect(summary.occupancy).toBeCloseTo((40 - 19.716) / 40, 6);
+  });
+
   it('for one that has not left when the time ends', () => {
     const { summary } = simulated([car(20), { vehicle: 'weak', at: 30 }], {}, 29.9).calls;
     expect(summary).toMatchObject({ vehicles: 1, calls: 1, missed: 0 });
   });
+});
+
+it('a time at which two bodies are there counts once', () => {
+  // 0.6 s each, the second 0.3 s later
+  expect(simulated([car(20), car(20.3)]).calls.summary.trueOccupancy).toBeCloseTo(0.009, 9);
+});
+
+it('a vehicle that turns back before its strongest place is not said to have been there', () => {
+  const { mistakes } = simulated(
+    [{ vehicle: 'weak', at: 20, stop: { place: -1.5, seconds: 500 } }, car(10)],
+    {},
+    90
+  ).calls;
+  expect(mistakes).toEqual([]);
 });

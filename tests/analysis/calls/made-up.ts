@@ -20,6 +20,8 @@ export const PROFILES: Readonly<Record<string, Curve>> = {
   weak: plateau(0.001),
   /** Two axles and a middle that is too high. */
   lorry: curve([-6, 0], [-5, 0.02], [-4, 0.0005], [4, 0.0005], [5, 0.02], [6, 0]),
+  /** The same with a middle that is low enough. */
+  twin: curve([-6, 0], [-5, 0.02], [-4, 0.004], [4, 0.004], [5, 0.02], [6, 0]),
   /** What lane 2 does to the circuit. */
   beside: plateau(0.003),
   besideWeak: plateau(0.001)
