@@ -97,6 +97,13 @@ export function causeOfMissed(given: Case, k: number): Mistake {
     const weakest = ownLowest(given, vehicle, between);
     return missed('lost-in-between', { response: weakest, needed: rules.release, ...stayed });
   }
+  // the detection went on for somebody else, and its call began only when this one had left
+  const lasting = during.find(({ from, to }) => to - from === longest)!;
+  if (rules.delay > 0 && !rules.isPulse)
+    return missed('left-before-delay', {
+      seconds: Math.max(0, zone.to - Math.max(zone.from, lasting.from)),
+      neededSeconds: rules.delay
+    });
   const before = given.passages[k - 1];
   const others = before && overlap(before.reach, first) ? [before.vehicle] : [];
   const pulse = first.from + rules.delay;
