@@ -88,6 +88,23 @@ describe('recovery', () => {
   });
 });
 
+it('is drawn by chords that keep to within a hundredth of what it moves, coming up and falling back', () => {
+  // up for 60 s at τ = 20 s, and back at τ = 0.5/ln 100 = 0.109 s
+  const response = curve([0, 0], [1, 0], [1 + 1e-9, 0.02], [61, 0.02], [61 + 1e-9, 0], [70, 0]);
+  const given = usual({ adaptation: 20 });
+  const { times, references } = tracedPart(response, outcomeOf(response, given), given, 0, 70);
+  const top = 0.02 * (1 - Math.exp(-3));
+  const drawn = (time: number): number => {
+    const k = times.findIndex((each) => each >= time);
+    const share = (time - times[k - 1]!) / (times[k]! - times[k - 1]!);
+    return references[k - 1]! + share * (references[k]! - references[k - 1]!);
+  };
+  for (let time = 1.3; time < 61; time += 0.9)
+    expect(Math.abs(drawn(time) - 0.02 * (1 - Math.exp(-(time - 1) / 20)))).toBeLessThan(0.01 * 0.02);
+  for (let time = 61.01; time < 62; time += 0.017)
+    expect(Math.abs(drawn(time) - top * Math.exp(-(time - 61) / given.recovery))).toBeLessThan(0.01 * top);
+});
+
 it('a part looked at closely is the same as the whole, whatever its ends', () => {
   const response = curve([0, 0], [1, 0.01], [400, 0.01], [401, 0], [403, 0.02], [404, 0.001], [600, 0]);
   const given = usual({ longest: 100 });

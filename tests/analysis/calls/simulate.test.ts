@@ -113,6 +113,21 @@ it('ends where it is told', () => {
   expect(picture.vehicles).toHaveLength(1);
 });
 
+it('ends where it is told, also after it has been asked for all of it', () => {
+  const site = withArrivals(arrival(), arrival({ at_s: 30 }));
+  expect(simulate(site).duration_s).toBe(60);
+  expect(finish(ask('simulate-calls', site, { until_s: 20 }))!.duration_s).toBe(20);
+});
+
+it('sees each vehicle on its own path', () => {
+  const site = withArrivals(arrival(), arrival({ at_s: 30, offset_m: 0.85 }));
+  const times = finish(ask('trace-calls', site, { from_s: 0, to_s: 60 }))[1]!;
+  const most = (from: number, to: number): number =>
+    Math.max(...times.responses.filter((_, k) => times.times[k]! > from && times.times[k]! < to));
+  // half over the loop it changes far less
+  expect(most(25, 60)).toBeLessThan(0.7 * most(0, 25));
+});
+
 it('holds a standing car, and pulses once for it', () => {
   const standing = withArrivals(arrival({ stop: { at_m: 24.5, for_s: 30 } }));
   const held = simulate(standing).channels.find(({ summary }) => summary.circuit === 'C2')!;

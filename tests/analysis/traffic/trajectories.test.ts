@@ -55,6 +55,27 @@ describe('a single arrival', () => {
     expect(frontAt(second!, 46)!).toBeGreaterThan(65);
   });
 
+  it('starts at about half a car’s rate (0.8 m/s²) where it is long', () => {
+    // standing at 100 m from when it has braked until 30 s later; 4 s after that it has come 0.8·4²/2 = 6.4 m
+    const [only] = drivenOn(
+      street({ arrivals: [arrival({ vehicle: 'long', stop: { at_m: 100, for_s: 30 } })] })
+    );
+    const stops = 10 + 10 + 10 / (2 * 3);
+    expect(frontAt(only!, stops + 30)).toBeCloseTo(100, 6);
+    expect(Math.abs(frontAt(only!, stops + 34)! - 106.4)).toBeLessThan(0.011);
+  });
+
+  it('begins at the lane’s start where a faster one before it was not yet past the road before', () => {
+    // at 2 m/s it would have come to 20 m before the lane nine seconds ahead of the first
+    const arrivals = [arrival({ at_s: 10, speed_m_s: 20 }), arrival({ at_s: 10.5, speed_m_s: 2 })];
+    expect(timeOfFront(drivenOn(street({ arrivals }))[1]!, 0)).toBeCloseTo(10.5, 9);
+  });
+
+  it('is followed until its rear too is 20 m past the lane', () => {
+    const [only] = drivenOn(street({ arrivals: [arrival({ vehicle: 'long' })] }));
+    expect(only!.places.at(-1)! - 6).toBeCloseTo(220, 6);
+  });
+
   it('keeps to the parabola within a centimetre, with few nodes', () => {
     const stop = { at_m: 100, for_s: 5 };
     const [only] = drivenOn(street({ arrivals: [arrival({ at_s: 0, speed_m_s: 15, stop })] }));
@@ -190,6 +211,21 @@ describe('a stream', () => {
     );
     expect(Math.min(...first)).toBeGreaterThan(0);
     expect(Math.max(...first)).toBeGreaterThan(3);
+  });
+
+  it('begins at once where its flow leaves nothing but the least headway', () => {
+    const all = drivenOn(street({ streams: [stream({ flow_per_h: 2_000 })] }), 60);
+    expect(all.slice(0, 3).map((each) => timeOfFront(each, 0))).toEqual(
+      [0, 1.8, 3.6].map((time) => expect.closeTo(time, 6))
+    );
+  });
+
+  it('has nobody who stands still or drives backwards, however far its speeds spread', () => {
+    // 14 m/s·(1 − 2.5·0.5) would be −3.5 m/s
+    const all = drivenOn(street({ streams: [stream({ speedSpread: 0.5, flow_per_h: 200 })] }), 3_600);
+    const slowest = all.map(({ times, places }) => (places[1]! - places[0]!) / (times[1]! - times[0]!));
+    expect(Math.min(...slowest)).toBeGreaterThanOrEqual(0.5 - 1e-9);
+    expect(all.length).toBeGreaterThan(10);
   });
 
   it('keeps its lane: offsets lie on a grid of 5 cm and leave the body in it', () => {
