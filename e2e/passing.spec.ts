@@ -199,7 +199,7 @@ test('a response map is laid under the plan and taken away again', async ({ page
   await expect(tables.getByText('Coarse so far')).toHaveCount(0);
   const car = await passing.ground();
   expect(car).not.toBe(bare);
-  await tables.getByLabel('Of the centre of').selectOption({ label: 'Lorry' });
+  await tables.getByLabel('Centre of').selectOption({ label: 'Lorry' });
   await passing.desk.settled();
   await expect.poll(() => passing.ground()).not.toBe(car);
   await tables.getByLabel('Response map on the plan').uncheck();
@@ -235,7 +235,7 @@ test('across the lane: the weakest path is told, and a click puts the vehicle th
   const passing = new Passing(page);
   await passing.open('Across the lane');
   const { tables } = passing.desk;
-  const paths = tables.getByRole('table', { name: 'Counter, Inbound' });
+  const paths = tables.getByRole('table', { name: 'Counter · Inbound' });
   await expect(paths).toBeVisible({ timeout: 20_000 });
   await expect(paths.getByRole('row', { name: /weakest asked for/ })).toContainText('Bicycle');
   await paths.getByRole('button', { name: /^Bicycle/ }).click();
@@ -271,7 +271,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await passing.desk.settled();
       await expectAccessible(page);
       await tables.getByRole('radio', { name: 'Across the lane' }).check({ force: true });
-      await expect(tables.getByRole('table', { name: 'Counter, Inbound' })).toBeVisible({ timeout: 20_000 });
+      await expect(tables.getByRole('table', { name: 'Counter · Inbound' })).toBeVisible({ timeout: 20_000 });
       await tables.getByText('Every path as a table').click();
       await expectAccessible(page);
     });

@@ -12,6 +12,8 @@ export interface TracedPart {
 
 /** Parts of a time constant between two values of a reference that moves: the chord errs by under 1 % of what it moves. */
 const PARTS = 4;
+/** Of the trip threshold: what is left of a recovery below that is drawn in one go. */
+const NEGLIGIBLE = 1e-3;
 
 const waypointBefore = ({ waypoints }: Outcome, time: number) => {
   let low = 0;
@@ -56,9 +58,10 @@ export function tracedPart(
     node(state);
     const end = Math.min(at[k]!, to);
     while (state.time < end) {
-      const isStill = !state.isDetecting && state.response >= state.reference;
+      const isStill = !state.isDetecting && state.reference - state.response < NEGLIGIBLE * rules.trip;
       const tau = state.isDetecting ? rules.adaptation : rules.recovery;
       lead(isStill ? end : Math.min(end, state.time + tau / PARTS));
+      node(state);
     }
   }
   node(state);

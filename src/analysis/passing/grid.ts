@@ -1,11 +1,12 @@
 /** Which places of a way a pass is computed at, and which loops answer there. */
 import type { Placement } from '#physics/field/filaments';
+import type { Point } from '#plan/schema';
 import { outlineOf } from '#plan/shapes/index';
 import type { Range } from '../electrical/many-effects';
 import { boxOf, gapBetween, reachOf, type Footprint, type LoopBox, type Reach } from '../electrical/reach';
 import type { SurveyedCircuit } from '../survey';
 import { awayOf, COARSER, fineSteps, runsFor, STEP, type Run } from './samples';
-import { stationOf, type Way } from './way';
+import { isStraight, pointOn, stationOf, type Way } from './way';
 
 /** Along a way, where a loop lies and how far beside it comes nearest. */
 export const extentOn = (way: Way, loop: Parameters<typeof outlineOf>[0]) => {
@@ -24,25 +25,61 @@ export const extentOn = (way: Way, loop: Parameters<typeof outlineOf>[0]) => {
 export interface Passed {
   readonly box: LoopBox;
   readonly reach: Reach;
-  readonly from: number;
-  readonly to: number;
   readonly isBeside: boolean;
+  /** Stretches of the way on which it comes as near as that to the loop, metres; it may come by more than once. */
+  readonly within: (reach: number) => readonly Stretch[];
 }
+
+type Stretch = readonly [number, number];
+
+/** A way that is not straight is looked at in steps of so many metres. */
+const LOOK = 0.5;
+
+const gapTo = ({ left, right, bottom, top }: LoopBox, [x, y]: Point): number =>
+  Math.hypot(Math.max(0, left - x, x - right), Math.max(0, bottom - y, y - top));
+
+/** Stretches on which a way lies within `reach` of a box; `from` and `to`: where it comes nearest. */
+const stretchesOf = (way: Way, box: LoopBox, reach: number, from: number, to: number): readonly Stretch[] => {
+  const stretches: Stretch[] = [];
+  const first = Math.min(0, from) - reach;
+  const count = Math.ceil((Math.max(way.length, to) + reach - first) / LOOK);
+  let begun: number | null = null;
+  for (let k = 0; k <= count + 1; k++) {
+    const along = first + k * LOOK;
+    const isNear = k <= count && gapTo(box, pointOn(way, along)) <= reach;
+    if (isNear) begun ??= along - LOOK;
+    else if (begun !== null) {
+      stretches.push([begun, along]);
+      begun = null;
+    }
+  }
+  return stretches;
+};
+
+/** The middle of a vehicle with its axles on a bent way strays from it, in half lengths: less than a wheelbase of 0.6 of it. */
+const STRAYS = 0.6;
 
 export const passedBy = (
   { loops, solved }: SurveyedCircuit,
   footprint: Footprint,
   way: Way,
   offset: number
-): readonly Passed[] =>
-  loops.map(({ shape }, i) => {
+): readonly Passed[] => {
+  const straight = isStraight(way);
+  return loops.map(({ shape }, i) => {
     const box = boxOf(solved.input.loops[i]!.model.filaments);
     const reach = reachOf(box, footprint, solved.inductance, loops.length);
     const { from, to, left, right } = extentOn(way, shape);
     const isBeside =
       left - offset > reach.own + footprint.right || offset - right > reach.own - footprint.left;
-    return { box, reach, from, to, isBeside };
+    const aside = Math.abs(offset) + STRAYS * halfOf(footprint);
+    const within = (near: number): readonly Stretch[] =>
+      straight ? [[from - near, to + near]] : stretchesOf(way, box, near + aside, from, to);
+    return { box, reach, isBeside, within };
   });
+};
+
+const halfOf = ({ rear, front }: Footprint): number => Math.max(-rear, front);
 
 /** The numbers of a profile's places: `from` metres along the way, `step` metres apart, 0 to `last`. */
 export interface Grid {
@@ -54,15 +91,16 @@ export interface Grid {
 
 export const gridFor = (passed: readonly Passed[], footprint: Footprint): Grid => {
   const step = fineSteps(footprint) * STEP;
-  const half = Math.max(-footprint.rear, footprint.front);
+  const half = halfOf(footprint);
   const near = passed.filter(({ isBeside }) => !isBeside);
-  const least = Math.min(...near.map(({ from, reach }) => from - reach.own)) - half;
-  const most = Math.max(...near.map(({ to, reach }) => to + reach.own)) + half;
+  const answering = near.flatMap(({ within, reach }) => within(reach.own + half));
+  const least = Math.min(...answering.map(([from]) => from));
+  const most = Math.max(...answering.map(([, to]) => to));
   const first = Math.floor(least / step);
   const last = COARSER * Math.ceil((Math.ceil(most / step) - first) / COARSER);
   const away = awayOf(footprint) + half;
-  const intervals = near.map(
-    ({ from, to }) => [(from - away) / step - first, (to + away) / step - first] as const
+  const intervals = near.flatMap(({ within }) =>
+    within(away).map(([from, to]) => [from / step - first, to / step - first] as const)
   );
   return { from: first * step, step, last, runs: runsFor(last, intervals) };
 };

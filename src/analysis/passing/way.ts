@@ -92,3 +92,16 @@ export const stationOf = (way: Way, point: Point): { readonly along: number; rea
   }
   return best;
 };
+
+/** One direction throughout: then it comes by everything once. */
+export const isStraight = ({ points }: Way): boolean => {
+  const [first] = points;
+  const last = points[points.length - 1]!;
+  const [dx, dy] = [last[0] - first![0], last[1] - first![1]];
+  const size = Math.hypot(dx, dy);
+  return points.every(
+    (point, k) =>
+      Math.abs((point[0] - first![0]) * dy - (point[1] - first![1]) * dx) < 1e-6 * size &&
+      (k === 0 || (point[0] - points[k - 1]![0]) * dx + (point[1] - points[k - 1]![1]) * dy > 0)
+  );
+};

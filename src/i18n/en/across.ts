@@ -1,7 +1,7 @@
 /** Checks across the lane, path by path. */
 export const across = {
   'across.paths': 'Vehicles on every path across the lane',
-  'across.block': '{circuit}, {lane}',
+  'across.block': '{circuit} · {lane}',
   'across.noLane': 'no lane',
   'across.old': 'of the drawing before',
   'across.none': 'No circuit yet: draw a loop.',
@@ -24,7 +24,7 @@ export const across = {
   'across.several-times': 'several times',
   'across.no-threshold': 'no threshold',
   'across.chart': '{circuit}: response against the path across the lane',
-  'across.chartAxis': 'to the right of the lane’s middle',
+  'across.chartAxis': '{unit} to the right of the lane’s middle',
   'across.all': 'Every path as a table',
   'across.path': 'Path',
   'across.times': 'Detections',
@@ -32,7 +32,7 @@ export const across = {
   'across.doubles': 'Counted more than once',
   'across.doublesWhy':
     'Between two detections the response falls under the release threshold: a gap between loops, or a long vehicle with a high middle.',
-  'across.noDoubles': 'No vehicle is counted more than once.',
+  'across.noDoubles': 'None of the vehicles above is counted more than once.',
   'across.count': 'Counted',
   'across.timesText': '{count} times',
   'across.lostFor': 'Lost over',

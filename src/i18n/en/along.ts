@@ -27,6 +27,7 @@ export const along = {
   'along.at': 'At {place}: {values}',
   'along.value': '{vehicle} {response}',
   'along.valueAndShare': '{vehicle} {response} ({share})',
+  'along.zoneOf': '{vehicle} {zone}',
   'along.zone': '{length}, from {from} to {to}',
   'along.cursor': '{circuit}: place along the way',
   'along.cursorText': '{place}, {vehicle}. {line}',

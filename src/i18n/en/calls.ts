@@ -30,8 +30,7 @@ export const calls = {
   'calls.seconds': '{value} s',
 
   'calls.timeline': 'Timeline',
-  'calls.hint':
-    'Press or drag in the timeline to go to a time; the wheel with Ctrl zooms, with Shift it pans.',
+  'calls.hint': 'Press or drag to go to a time; the wheel with Ctrl zooms, with Shift it pans.',
   'calls.tooLong': 'Zoom in to ten minutes or less to see the responses.',
   'calls.rowName': '{name}: {calls} calls, {mistakes} mistakes; the events stand in the table below',
   'calls.there': 'over it',
@@ -62,6 +61,10 @@ export const calls = {
   'calls.trueOccupancy': 'In truth',
 
   'calls.mistakes': { one: '{count} mistake', other: '{count} mistakes' },
+  'calls.mistakesBelow': {
+    one: '{count} mistake, listed below with its cause.',
+    other: '{count} mistakes, listed below with their causes.'
+  },
   'calls.noMistakes': 'No mistake: every vehicle made one call, and nothing else did.',
   'calls.what': 'What',
   'calls.who': 'Vehicles',

@@ -2,7 +2,7 @@
 export const map = {
   'map.title': 'Response map',
   'map.show': 'Response map on the plan',
-  'map.vehicle': 'Of the centre of',
+  'map.vehicle': 'Centre of',
   'map.heading': 'Heading',
   'map.usualHeading': 'as the lane, {heading}',
   'map.circuits': 'Circuits of the map',

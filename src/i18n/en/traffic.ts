@@ -5,7 +5,7 @@ export const traffic = {
   'traffic.ofLane': 'the traffic on {lane}',
   'traffic.gist': 'streams: {streams}, single vehicles: {arrivals}',
   'traffic.duration': 'Duration',
-  'traffic.seed': 'Seed of the lots',
+  'traffic.seed': 'Seed of the random traffic',
   'traffic.seedHelp': 'The same seed draws the same traffic again; another one, another day.',
 
   'traffic.stream': 'Stream on {lane}',
@@ -30,7 +30,7 @@ export const traffic = {
   'traffic.arrival': '{number}: {vehicle}',
   'traffic.vehicle': 'Vehicle',
   'traffic.lane': 'Lane',
-  'traffic.at': 'Comes at',
+  'traffic.at': 'Enters the lane at',
   'traffic.itsSpeed': 'Speed',
   'traffic.offset': 'Right of the middle',
   'traffic.stops': 'Stops on the way',

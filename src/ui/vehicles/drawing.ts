@@ -63,7 +63,7 @@ export interface VehicleDrawing {
 }
 
 /** Pixels around the drawing: heights stand to the left, the part's own width to the right. */
-const MARGIN = { left: 62, right: 58, top: 22, bottom: 10 } as const;
+const MARGIN = { left: 70, right: 58, top: 22, bottom: 10 } as const;
 /** Between the road and the view from above: the length is written there. */
 const BETWEEN = 46;
 /** Pixels that both views may take together, without margins. */

@@ -121,6 +121,11 @@ describe('a thinned profile', () => {
     expect(thin.at[0]).toBeCloseTo(-4.05, 12);
   });
 
+  it('is kept where it is too weak to trip: several together may', () => {
+    const weak = thinned({ ...profile, values: values.map((value) => value / 40) }, THRESHOLD);
+    expect(Math.max(...weak.values)).toBeCloseTo(0.03 / 40, 6);
+  });
+
   it('is nothing where it says nothing', () => {
     expect(thinned({ ...profile, values: values.map((value) => value * 1e-6) }, THRESHOLD)).toBe(NOTHING);
     expect(responseAt(profile, 3.5)).toBeCloseTo(0.03, 3);

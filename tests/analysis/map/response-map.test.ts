@@ -112,6 +112,26 @@ describe('a response map', { timeout: PATIENCE }, () => {
     expect(mapOf(wish({ circuits: [] })).response.every((value) => value === 0)).toBe(true);
   });
 
+  it('heading another way is another map', () => {
+    const [along, across] = [90, 0].map((heading) => mapOf(wish({ circuits: ['C1'], heading })));
+    expect(across!.response).not.toEqual(along!.response);
+    expect(mapOf(wish({ circuits: ['C1'], heading: 0 })).response).toEqual(across!.response);
+  });
+
+  it('of two loops of one circuit, far apart, equals single probes about both and between', () => {
+    const site = siteOf({
+      loops: [loop('L1', square(0, 0)), loop('L2', square(30, 0))],
+      circuits: [circuit('C1', ['L1', 'L2'])],
+      units: [unit('U1')]
+    });
+    const given = wish({ box: { left: -5, bottom: -3, right: 35, top: 3 }, columns: 81, rows: 7 });
+    const map = mapOf(given, site);
+    for (let node = 0; node < 81 * 7; node += 2) {
+      const [response] = probed(given, node, site);
+      expect(Math.abs(map.response[node]! - response)).toBeLessThan(Math.max(4e-3 * response, 3e-6));
+    }
+  });
+
   it('is null for a vehicle that is not there', () => {
     expect(finish(mapper(SITE, wish({ vehicle: 'gone' })))).toBeNull();
   });

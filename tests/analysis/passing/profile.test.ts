@@ -133,6 +133,34 @@ describe('a profile', { timeout: PATIENCE }, () => {
     expect(along('car', LANE, 0, far).some((profile) => profile.circuit === 'C9')).toBe(false);
   });
 
+  it('knows on which side a vehicle drives that comes as far as a loop beside the way', () => {
+    const site = siteOf({
+      lanes: [lane('a', 0)],
+      loops: [loop('L1', square(9, 0))],
+      circuits: [circuit('C1', ['L1'], { channel: channel('U1', 1) })],
+      units: [unit('U1')]
+    });
+    const way = wayOf(site, { kind: 'lane', id: 'a' })!;
+    expect(along('car', way, -6, site)).toEqual([]);
+    expect(strongestOf(along('car', way, 8, site)[0]!).response).toBeGreaterThan(0.005);
+  });
+
+  it('of a way that comes by a loop twice has both passes', () => {
+    const points: Point[] = [[0, -20], [0, 10], [12, 10], [12, -20], [0, -20], [0, 10]]; // prettier-ignore
+    const site = siteOf({
+      paths: [{ id: 'round', name: 'Round', points }],
+      loops: [loop('L1', square(0, -5))],
+      circuits: [circuit('C1', ['L1'], { channel: channel('U1', 1) })],
+      units: [unit('U1')]
+    });
+    const [profile] = along('car', wayOf(site, { kind: 'path', id: 'round' })!, 0, site);
+    // once round: 30 + 12 + 30 + 12 m
+    for (let place = 11; place < 20; place += 0.5)
+      expect(responseAt(profile!, place + 84)).toBeCloseTo(responseAt(profile!, place), 6);
+    expect(responseAt(profile!, 15 + 84)).toBeGreaterThan(0.01);
+    expect(responseAt(profile!, 55)).toBeLessThan(1e-5);
+  });
+
   it('is even in the offset over a symmetric layout', () => {
     const symmetric = siteOf({
       lanes: [lane('a', 0)],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { placeOn, pointOn, stationOf, wayOf, type Way } from '#analysis/passing/way';
+import { isStraight, placeOn, pointOn, stationOf, wayOf, type Way } from '#analysis/passing/way';
 import type { Point } from '#plan/schema';
 import { between, SEED } from '../../physics/support/arbitraries';
 
@@ -55,6 +55,13 @@ describe('a way', () => {
     expect(pointOn(corner, 13)).toEqual([3, 10]);
     expect(pointOn(corner, -2)).toEqual([0, -2]);
     expect(pointOn(corner, 23)).toEqual([13, 10]);
+  });
+
+  it('knows what is straight', () => {
+    expect(isStraight(wayThrough([0, 0], [1, 2], [3, 6]))).toBe(true);
+    expect(isStraight(corner)).toBe(false);
+    // there and back on one line
+    expect(isStraight(wayThrough([0, 0], [0, 6], [0, 3]))).toBe(false);
   });
 });
 

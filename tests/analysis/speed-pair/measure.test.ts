@@ -1,7 +1,8 @@
 /** Speed and length from two loops, against arithmetic done by hand on responses that rise and fall straight. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { measureSpeed, shareOff, spacingFor } from '#analysis/speed-pair/measure';
+import { responseAt } from '#analysis/passing/zones';
+import { crossingOf, measureSpeed, shareOff, spacingFor } from '#analysis/speed-pair/measure';
 import type { PairSide } from '#analysis/speed-pair/results';
 import { differenceOf, scanOf, timeSpread } from '#analysis/speed-pair/timing';
 import { siteOf, rowSite, unit } from '../support/sites';
@@ -19,6 +20,18 @@ const measured = (
   const pass = passOf([triangle(0, peaks[0]!), triangle(SPACING, peaks[1]!)], sides);
   return measureSpeed({ sides, spacing_m: SPACING }, tolerance, pass, speed);
 };
+
+it('a vehicle that is lost on the way is there from its first trip to its last release', () => {
+  // 0.02 at 0 m and at 10 m, nothing in between: trips at −3·(1 − 0.2), releases at 10 + 3·(1 − 0.12)
+  const [front, rear] = [triangle(0, 0.02), triangle(10, 0.02)];
+  const values = Float64Array.from({ length: 400 }, (_, k) =>
+    Math.max(responseAt(front, -4 + 0.05 * k), responseAt(rear, -4 + 0.05 * k))
+  );
+  const crossing = crossingOf({ ...front, from: -4, values }, 0.004, 0.0024)!;
+  expect(crossing.detections).toBe(2);
+  expect(crossing.trip_m).toBeCloseTo(-2.4, 9);
+  expect(crossing.release_m).toBeCloseTo(12.64, 9);
+});
 
 describe('two loops that are alike', () => {
   it('measure the speed exactly, and the length that the threshold gives', () => {

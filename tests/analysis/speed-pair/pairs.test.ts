@@ -58,7 +58,11 @@ describe('pairs of a drawing', () => {
     expect(loopPairs({ ...off, circuits: [one!, { ...other!, channel: null }] })).toEqual([]);
     expect(loopPairs(rowSite([[0, -18], [0, 18]], { lanes: [lane('a', 0)] }))).toEqual([]); // prettier-ignore
     // side by side, where both trip at once
-    expect(loopPairs(rowSite([[-0.8, 0], [0.8, 0.2]], { lanes: [lane('a', 0)] }))).toEqual([]); // prettier-ignore
+    const together = rowSite([[-0.8, 0], [0.8, 0.2]], { lanes: [lane('a', 0)] }); // prettier-ignore
+    expect(loopPairs(together)).toEqual([]);
+    expect(asked(together, [])).toBeNull();
+    // half a metre beside the lane’s edge
+    expect(loopPairs(pair({ lanes: [lane('a', 2.25)] }))).toEqual([]);
   });
 
   it('of several loops each are told by the first loop and the last', () => {
@@ -88,6 +92,8 @@ describe('a drawing with a pair', { timeout: PATIENCE }, () => {
     expect(picture.backward.sides.map(({ circuit: id }) => id)).toEqual(['C2', 'C1']);
     for (const direction of [picture.forward, picture.backward]) {
       expect(direction.passes).toHaveLength(2);
+      expect(direction.spacing_m).toBeCloseTo(4, 9);
+      for (const { from_m, to_m } of direction.sides) expect(to_m - from_m).toBeCloseTo(1.8, 9);
       for (const found of measured(picture, direction)) {
         // what is left is where the places that are computed lie against the loops
         expect(Math.abs(found!.errors.trips)).toBeLessThan(1e-3);

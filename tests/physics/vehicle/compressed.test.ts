@@ -8,7 +8,7 @@ import { buildBody, type Body } from '#physics/vehicle/body';
 import { compressInSteps, type CompressedBody } from '#physics/vehicle/compressed';
 import { reducedFlux } from '#physics/vehicle/flux';
 import { latticeInSteps, latticeSize } from '#physics/vehicle/lattice';
-import type { Part } from '#physics/vehicle/parts';
+import type { Part, RingPart } from '#physics/vehicle/parts';
 import { reducedAt } from '#physics/vehicle/reduce';
 import { reducedAlong } from '#physics/vehicle/reduce-along';
 import { GRAIN } from '#physics/vehicle/sampling';
@@ -62,6 +62,26 @@ const numbersFrom = (seed: number): (() => number) => {
   let state = seed;
   return () => (state = (state * 1_103_515_245 + 12_345) % 2 ** 31) / 2 ** 31;
 };
+
+const rim = (y: number, over: Partial<RingPart> = {}): RingPart => ({
+  kind: 'ring',
+  x: 0.2,
+  y,
+  height: 0.34,
+  radius: 0.3,
+  conductorRadius: 0.008,
+  axis: [1, 0, 0],
+  ...over
+});
+/** Whole numbers of every stride of a run apart. */
+const UNLIKE: readonly Part[] = [
+  { kind: 'plate', x: 0, y: 1, width: 0.4, length: 0.5, height: 0.3 },
+  rim(0),
+  rim(0.8, { height: 0.4 }),
+  rim(1.6, { radius: 0.2 }),
+  rim(2.4, { axis: [0.6, 0, 0.8] }),
+  rim(3.2, { x: -0.1 })
+];
 
 const byMesh = (body: Body, filaments: Filaments, at: Placement): number => {
   const reduced = reducedFlux(body, filaments, at);
@@ -175,7 +195,8 @@ describe('a compressed vehicle', { timeout: PATIENCE }, () => {
 
   describe.each([
     ['symmetric', partsOf(catalogueVehicles.find(({ id }) => id === 'motorcycle')!)],
-    ['odd', ODD]
+    ['odd', ODD],
+    ['with rims one behind the other, each unlike the first in one thing', UNLIKE]
   ] as const)('that is %s', (_, parts) => {
     const small = compressed(buildBody(parts));
 

@@ -34,6 +34,8 @@ describe('paths that vehicles take', () => {
     expect(bent.paths[0]?.points).toEqual([[0, -5], [1, 0], [5, 0]]); // prettier-ignore
     expect(edits.updatePath(bent, 'p1', { points: [[2, 2], [2, 2]] })).toBe(bent); // prettier-ignore
     expect(edits.movePathPoint(bent, 'none', 0, [0, 0])).toBe(bent);
+    // as far as a drawing goes, and no further
+    expect(edits.movePathPoint(bent, 'p1', 2, [1e6, 0]).paths[0]?.points[2]).toEqual([20_000, 0]);
   });
 
   it('are moved, turned, copied and deleted like anything else', () => {

@@ -144,4 +144,18 @@ describe('usual traffic', () => {
       stop: null
     });
   });
+
+  it('has cycles on their own among cars, and in a yard nobody faster than cars and no signal', () => {
+    // 18 m of lane are a yard’s: 15 km/h
+    const full = fullSite();
+    const site: Site = {
+      ...full,
+      displayUnits: 'metric',
+      circuits: full.circuits.map((each) => ({ ...each, detect: ['car', 'bicycle-steel'] }))
+    };
+    const [cars, cycles] = edits.usualTraffic(site).streams;
+    expect(cars!.mix.map(({ vehicle }) => vehicle)).toEqual(['car', 'own']);
+    expect(cycles!.mix.map(({ vehicle }) => vehicle)).toEqual(['bicycle-steel']);
+    for (const each of [cars!, cycles!]) expect(each).toMatchObject({ speed_m_s: 15 / 3.6, signal: null });
+  });
 });

@@ -139,6 +139,8 @@ describe('the parts of an own vehicle', () => {
     const site = edits.calibrateHeight(fullSite(), 'own', record);
     const named = edits.changePart(site, 'own', 0, (part) => ({ ...part, name: 'Floor' }));
     expect(ownOf(named).calibration).toEqual(record);
+    const longer = edits.changePart(site, 'own', 0, (part) => ({ ...part, length: 4.1 }) as VehiclePart);
+    expect(ownOf(longer)).not.toHaveProperty('calibration');
     expect(ownOf(edits.duplicatePart(site, 'own', 0))).not.toHaveProperty('calibration');
   });
 
@@ -169,6 +171,17 @@ describe('coupling', () => {
     // the tractor's front at the front, the trailer's rear end at the rear
     expect(front + 3).toBeCloseTo(8.25, 9);
     expect(behind - 6.8).toBeCloseTo(-8.25, 9);
+  });
+
+  it('is no longer than the longer of the two where one reaches all over the other', () => {
+    const { body, front, behind } = edits.trainOf(
+      { bodyWidth: 2, bodyLength: 10 },
+      { bodyWidth: 1, bodyLength: 3 },
+      -8
+    );
+    expect(body).toEqual({ width: 2, length: 10 });
+    // its front is 8 m ahead of the first one’s rear, so from 3 m to 0 m ahead of that one’s middle
+    expect([front, behind]).toEqual([0, 1.5]);
   });
 
   it('refuses more parts than a vehicle may have', () => {

@@ -75,12 +75,10 @@ export const passEntries = {
         given('τ', 'explain.in.adaptation', timings?.adaptation_s, 'time')
       ];
     },
-    result: ({ assessment, topic }) =>
-      given(
-        '',
-        'explain.in.calls',
-        assessment?.calls?.find(({ circuit }) => circuit === topic.circuit)?.calls,
-        'plain'
-      )
+    result: ({ assessment, topic }) => {
+      const calls = assessment?.calls?.find(({ circuit }) => circuit === topic.circuit)?.calls;
+      // a count: no decimals, and none of its digits lost
+      return given('', 'explain.in.calls', calls, 'plain', { digits: String(calls ?? 0).length });
+    }
   }
 } satisfies Partial<Record<ExplainedId, Entry>>;

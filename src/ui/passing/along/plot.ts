@@ -15,6 +15,8 @@ const DECADES = 2.5;
 const BELOW_THRESHOLD = 0.3;
 /** Room above what is highest. */
 const HEAD = { logarithmic: 1.6, linear: 1.25 } as const;
+/** Share of what is under the threshold that is left free above it at least, for its name. */
+const NAME_ROOM = 0.2;
 /** Under a response of this nothing is told from noise. */
 const LEAST = 1e-6;
 
@@ -53,8 +55,11 @@ export function rangeOf(
   const releases = curves.flatMap(({ release }) => release ?? []);
   const high = HEAD[kind] * Math.max(strongest, ...thresholds);
   if (kind === 'linear') return [0, high];
-  const low = Math.min(strongest / 10 ** DECADES, ...releases.map((level) => level * BELOW_THRESHOLD));
-  return [Math.max(LEAST, low), high];
+  const low = Math.max(
+    LEAST,
+    Math.min(strongest / 10 ** DECADES, ...releases.map((level) => level * BELOW_THRESHOLD))
+  );
+  return [low, Math.max(high, ...thresholds.map((level) => level * (level / low) ** NAME_ROOM))];
 }
 
 /** Tenths of a pixel; what is under the range runs along its lower end. */
