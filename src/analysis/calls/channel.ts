@@ -4,11 +4,14 @@ import type { Steps } from '../steps';
 import type { Adding, Case } from './causes';
 import { judged } from './judge';
 import { outcomeInSteps, type Outcome } from './outcome';
-import { ownResponse, ownZoneOf, passageOf, type OwnZone, type Span } from './passages';
+import { ownResponse, ownZoneOf, passageOf, type OwnZone, type Passage, type Span } from './passages';
 import type { ChannelCalls, Trajectory } from './results';
 import { rulesOf, type Rules } from './rules';
 import { contributionOf, NOTHING, sumInSteps, valueOn, type Curve } from './signal';
 import { referenceAt } from './traces';
+
+/** Vehicles between two places where a newer drawing may come in. */
+const AT_ONCE = 200;
 
 export interface ChannelInput {
   readonly circuit: string;
@@ -18,8 +21,13 @@ export interface ChannelInput {
   /** The circuit's thinned profile for each vehicle, `NOTHING` out of reach; the same object for alike ones. */
   readonly profileOf: (vehicle: number) => Curve;
   readonly lengthOf: (vehicle: number) => number;
-  /** The loops along each lane served. */
-  readonly extents: ReadonlyMap<string, Span>;
+  /** Each lane served. */
+  readonly extents: ReadonlyMap<string, Served>;
+}
+
+/** Where the loops lie along a lane, and how far from its middle a vehicle may drive and still be of it, metres. */
+export interface Served extends Span {
+  readonly beside: number;
 }
 
 export interface SimulatedChannel {
@@ -50,11 +58,12 @@ function createAdding(input: ChannelInput, contributions: readonly Curve[]): Cas
 export function* channelInSteps(input: ChannelInput): Steps<SimulatedChannel> {
   const { circuit, channel, end, vehicles, profileOf, lengthOf, extents } = input;
   const rules = rulesOf(channel);
-  const contributions = vehicles.map((trajectory, k) => {
+  const contributions: Curve[] = [];
+  for (const [k, trajectory] of vehicles.entries()) {
     const profile = profileOf(k);
-    return profile === NOTHING ? NOTHING : contributionOf(trajectory, profile);
-  });
-  yield;
+    contributions.push(profile === NOTHING ? NOTHING : contributionOf(trajectory, profile));
+    if (k % AT_ONCE === 0) yield;
+  }
   const response = yield* sumInSteps(contributions, end);
   yield;
   const outcome = yield* outcomeInSteps(response, rules);
@@ -64,13 +73,15 @@ export function* channelInSteps(input: ChannelInput): Steps<SimulatedChannel> {
     zones.set(profile, known);
     return known;
   };
-  const passages = vehicles
-    .flatMap((trajectory, k) => {
-      const extent = extents.get(trajectory.lane);
-      const passage = extent && passageOf(k, trajectory, lengthOf(k), extent, zoneOf(profileOf(k)), end);
-      return passage ? [passage] : [];
-    })
-    .sort((a, b) => a.reach.from - b.reach.from);
+  const passages: Passage[] = [];
+  for (const [k, trajectory] of vehicles.entries()) {
+    const served = extents.get(trajectory.lane);
+    if (k % AT_ONCE === 0) yield;
+    if (!served || Math.abs(trajectory.offset_m) > served.beside) continue;
+    const passage = passageOf(k, trajectory, lengthOf(k), served, zoneOf(profileOf(k)), end);
+    if (passage) passages.push(passage);
+  }
+  passages.sort((a, b) => a.reach.from - b.reach.from);
   yield;
   const { summary, calls, mistakes } = judged({
     rules,

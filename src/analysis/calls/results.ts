@@ -109,6 +109,8 @@ export interface ChannelCalls {
 
 export interface CallsPicture {
   readonly duration_s: number;
+  /** Of the traffic: how long, and how many wanted to drive within `duration_s`. Fewer do where a lane has no room for them. */
+  readonly asked: { readonly duration_s: number; readonly vehicles: number };
   readonly vehicles: readonly Trajectory[];
   readonly channels: readonly ChannelCalls[];
 }

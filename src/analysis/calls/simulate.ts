@@ -12,10 +12,10 @@ import { extentOn } from '../passing/profile';
 import type { Profile } from '../passing/results';
 import { wayOf } from '../passing/way';
 import type { Steps } from '../steps';
+import { driversOn } from '../traffic/demand';
 import { durationOf, trajectoriesInSteps } from '../traffic/trajectories';
-import { channelInSteps, type SimulatedChannel } from './channel';
+import { channelInSteps, type Served, type SimulatedChannel } from './channel';
 import { laneProfilesInSteps } from './lane-profiles';
-import type { Span } from './passages';
 import type { CallsPicture, CallsWish, Trace, TraceWish } from './results';
 import { NOTHING, thinned, type Curve } from './signal';
 import { tracedPart } from './traces';
@@ -36,7 +36,7 @@ const MOST_KEPT = 3;
 const PROFILES_SHARE = 0.7;
 
 /** From the first to the last of a circuit's loops along each lane in which one of them lies. */
-function extentsOf(circuit: Circuit, site: Site): ReadonlyMap<string, Span> {
+function extentsOf(circuit: Circuit, site: Site): ReadonlyMap<string, Served> {
   const ids = new Set(loopsIn(circuit));
   const loops = site.loops.filter(({ id }) => ids.has(id));
   return new Map(
@@ -49,7 +49,8 @@ function extentsOf(circuit: Circuit, site: Site): ReadonlyMap<string, Span> {
       const extents = within.map(({ shape }) => extentOn(way, shape));
       const span = {
         from: Math.min(...extents.map(({ from }) => from)),
-        to: Math.max(...extents.map(({ to }) => to))
+        to: Math.max(...extents.map(({ to }) => to)),
+        beside: lane.width / 2
       };
       return [[lane.id, span] as const];
     })
@@ -67,7 +68,12 @@ const createCallSimulator = (means: Means): CallSimulator => {
     return JSON.stringify([site.traffic, until, site.lanes, site.vehicles, loops, channels]);
   };
 
-  function* simulated(site: Site, traffic: Traffic, end: number): Steps<Simulation> {
+  function* simulated(
+    site: Site,
+    traffic: Traffic,
+    end: number,
+    asked: CallsPicture['asked']
+  ): Steps<Simulation> {
     const vehicles = yield* trajectoriesInSteps(site, traffic, end);
     const steps = laneProfilesInSteps(site, vehicles, means);
     let step = steps.next();
@@ -101,7 +107,13 @@ const createCallSimulator = (means: Means): CallSimulator => {
       );
       yield PROFILES_SHARE + ((1 - PROFILES_SHARE) * channels.length) / circuits.length;
     }
-    return { picture: { duration_s: end, vehicles, channels: channels.map(({ calls }) => calls) }, channels };
+    const picture = {
+      duration_s: end,
+      asked,
+      vehicles,
+      channels: channels.map(({ calls }) => calls)
+    };
+    return { picture, channels };
   }
 
   function* simulationOf(site: Site, until: number): Steps<Simulation | null> {
@@ -110,7 +122,11 @@ const createCallSimulator = (means: Means): CallSimulator => {
     const key = keyOf(site, until);
     const known = kept.get(key);
     if (known) return known;
-    const made = yield* simulated(site, traffic, durationOf(traffic, until));
+    const end = durationOf(traffic, until);
+    const made = yield* simulated(site, traffic, end, {
+      duration_s: Math.min(traffic.duration_s, until),
+      vehicles: site.lanes.reduce((sum, { id }) => sum + driversOn(id, site, traffic, end).length, 0)
+    });
     if (kept.size >= MOST_KEPT) kept.delete(kept.keys().next().value!);
     kept.set(key, made);
     return made;

@@ -6,11 +6,12 @@
 import { vehicleOf } from '#plan/catalogue/vehicles';
 import { distance } from '#plan/geometry/points';
 import type { Loop, Site } from '#plan/schema';
-import { outlineOf } from '#plan/shapes/index';
+import { centreOf, outlineOf } from '#plan/shapes/index';
 import type { VehicleBody } from '../electrical/bodies';
 import { raised } from '../electrical/raised';
 import type { SurveyedCircuit } from '../survey';
 import type { Steps } from '../steps';
+import type { LaneLine } from './lane-line';
 import { extentAlong, servedLines } from './paths';
 import type { DetectionHeight } from './results';
 import { strongestOnPath } from './strongest';
@@ -36,6 +37,14 @@ export const shorterSide = ({ shape }: Loop): number => {
     least = Math.min(least, ...sides);
   });
   return least;
+};
+
+/** Of lanes that lie over one another the one whose middle is nearest. */
+const nearestLine = (loop: Loop, site: Site): LaneLine => {
+  const centre = centreOf(loop.shape);
+  return servedLines([loop], site).reduce((best, line) =>
+    distance(centre, line.origin) < distance(centre, best.origin) ? line : best
+  );
 };
 
 /** With its coarse mesh alone, a few percent of the response: over steel every height wants images of its own. */
@@ -89,7 +98,7 @@ export function* detectionHeightsInSteps(
   const meshed = solved.steel ? coarsely(body) : body;
   const heights: DetectionHeight[] = [];
   for (const loop of loops) {
-    const line = servedLines([loop], site)[0]!;
+    const line = nearestLine(loop, site);
     const extents = [extentAlong(loop, line)];
     const known = new Map<number, number>();
     /** Logarithm of the strongest response at a node. */

@@ -64,7 +64,7 @@ export const runsFor = (last: number, intervals: readonly (readonly [number, num
 const NODES = 8;
 
 /**
- * Fills every `of`-th value that `isKnown` says is unknown, and marks it: by the polynomial through the six values around
+ * Fills every `of`-th value that `isKnown` says is unknown, and marks it: by the polynomial through the eight values around
  * it that lie at whole numbers of `every`, all of them known. The last number is one of these too.
  */
 export const fillBetween = (values: Float64Array, isKnown: Uint8Array, every: number, of = 1): void => {

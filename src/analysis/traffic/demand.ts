@@ -70,7 +70,7 @@ function driversOf(stream: Stream, number: number, traffic: Traffic, site: Site,
     drivers.push({
       vehicle,
       at,
-      speed: Math.max(Math.min(LEAST_SPEED, stream.speed_m_s), speed),
+      speed: Math.max(LEAST_SPEED * stream.speed_m_s, speed),
       offset: withinLane(wander, width, vehicle),
       delay,
       stop: null

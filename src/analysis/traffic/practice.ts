@@ -23,8 +23,8 @@ export const LEAST_DELAY = 0.3;
 
 /** Normal distributions are cut off at so many deviations. */
 export const CUT_OFF = 2.5;
-/** m/s: no lot is slower. */
-export const LEAST_SPEED = 0.5;
+/** Of a stream's speed: no lot is slower, or one crawling vehicle would hold up a lane for minutes. */
+export const LEAST_SPEED = 0.4;
 
 /** Drawn courses keep this close to the parabola of one who brakes or starts, metres. */
 export const CHORD = 0.01;

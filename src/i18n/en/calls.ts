@@ -7,6 +7,9 @@ export const calls = {
   'calls.working': 'Calculating …',
   'calls.failed': 'The simulation failed: {reason}',
   'calls.nothing': 'There is nothing to simulate: give a lane some traffic below.',
+  'calls.shortened': 'So many vehicles are simulated for {shown} only, not for {asked}.',
+  'calls.noRoom':
+    'Of {asked} vehicles that want to drive, {driven} do: a queue reaches back to where the others would come in.',
   'calls.noChannels': 'No circuit is connected to a unit, so there is no output to watch.',
 
   'calls.running': 'Running',

@@ -85,7 +85,7 @@ export const simulated = (
       vehicles,
       profileOf: (vehicle) => PROFILES[vehicles[vehicle]!.vehicle] ?? NOTHING,
       lengthOf: () => LENGTH,
-      extents: new Map([['lane1', { from: 0, to: 2 }]])
+      extents: new Map([['lane1', { from: 0, to: 2, beside: 1.75 }]])
     })
   );
 };

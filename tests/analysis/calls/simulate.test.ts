@@ -11,6 +11,7 @@ import { vehicleOf } from '#plan/catalogue/vehicles';
 import * as edits from '#plan/edits/index';
 import type { Arrival, Site } from '#plan/schema';
 import { stopLine } from '#plan/situations/stop-line';
+import { PATIENCE } from '../../physics/support/arbitraries';
 
 const means = createMeans();
 const ask = createAnswerer(means);
@@ -78,17 +79,39 @@ describe('one car over a stop line', () => {
   });
 });
 
-it('the same drawing says the same again, from nothing', () => {
-  const site = edits.setTraffic(stopLine.build(), {
-    ...edits.usualTraffic(stopLine.build()),
-    duration_s: 120
-  });
-  const first = finish(callsInSteps(site, createMeans()));
-  const again = finish(callsInSteps(site, createMeans()));
-  expect(again).toEqual(first);
-  expect(first!.vehicles.length).toBeGreaterThan(10);
-  expect(first!.channels.every(({ summary }) => summary.calls > 0)).toBe(true);
+it('who drives beside the lane is no vehicle of it', () => {
+  const counted = (offset_m: number) =>
+    simulate(withArrivals(arrival({ offset_m }))).channels.find(({ summary }) => summary.circuit === 'C2')!;
+  const { width } = stopLine.build().lanes.find(({ id }) => id === 'lane2')!;
+  expect(counted(width / 2 - 0.1).summary).toMatchObject({ vehicles: 1 });
+  expect(counted(20).summary).toMatchObject({ vehicles: 0, calls: 0, missed: 0 });
 });
+
+it('says how many wanted to drive, also where there is no room for them', () => {
+  const stuck = withArrivals(
+    arrival({ stop: { at_m: 20, for_s: 50 } }),
+    ...Array.from({ length: 30 }, (_, k) => arrival({ at_s: 6 + k }))
+  );
+  const { asked, vehicles } = simulate(stuck);
+  expect(asked).toEqual({ duration_s: 60, vehicles: 31 });
+  expect(vehicles.length).toBeLessThan(12);
+});
+
+it(
+  'the same drawing says the same again, from nothing',
+  () => {
+    const site = edits.setTraffic(stopLine.build(), {
+      ...edits.usualTraffic(stopLine.build()),
+      duration_s: 120
+    });
+    const first = finish(callsInSteps(site, createMeans()));
+    const again = finish(callsInSteps(site, createMeans()));
+    expect(again).toEqual(first);
+    expect(first!.vehicles.length).toBeGreaterThan(10);
+    expect(first!.channels.every(({ summary }) => summary.calls > 0)).toBe(true);
+  },
+  PATIENCE
+);
 
 it('is kept while nothing of it changes, and made anew after an edit', () => {
   const site = withArrivals(arrival());

@@ -109,7 +109,12 @@ export const pictureOf = (
   vehicles: readonly Trajectory[],
   channels: readonly ChannelCalls[] = [channelOf()],
   duration_s = 100
-): CallsPicture => ({ duration_s, vehicles, channels });
+): CallsPicture => ({
+  duration_s,
+  asked: { duration_s, vehicles: vehicles.length },
+  vehicles,
+  channels
+});
 
 export const mistakeOf = (cause: Cause, more: Partial<Mistake> = {}): Mistake => ({
   kind: 'missed',
