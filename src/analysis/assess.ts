@@ -2,6 +2,7 @@
  * The one entry: a drawing in, everything that follows from it out. The first answer to an edit holds what a gesture can
  * wait for; passes over steel, plausible ranges and class margins follow in further answers, one step at a time.
  */
+import { ROUGHEST, roughnessOf } from '#physics/vehicle/roughness';
 import { vehicleOf } from '#plan/catalogue/vehicles';
 import type { Site } from '#plan/schema';
 import { loopsIn } from '#plan/wiring';
@@ -81,6 +82,10 @@ export const createAssessor = (means: Means = createMeans()): Assessor => {
       loops: survey.loops,
       couplings: couplingsOf(survey),
       circuits,
+      beyondModel: vehiclesInPlay(site).flatMap((vehicle) => {
+        const body = ready.bodyOf(vehicle);
+        return body && roughnessOf(body.fine) > ROUGHEST ? [vehicle.id] : [];
+      }),
       probes: site.probes.flatMap((probe) => {
         const vehicle = vehicleOf(probe.vehicle, site);
         const body = vehicle && ready.bodyOf(vehicle);

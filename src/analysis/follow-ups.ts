@@ -101,7 +101,8 @@ export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper, bodies: 
   const paths: Task<PassesFollowing> = {
     cache: new RecentCache(2_000),
     *steps(surveyed, survey, ready) {
-      const passes = yield* passReadoutsInSteps(surveyed, survey.site, ready.bodyOf);
+      const bodyOf = (vehicle: CatalogueVehicle) => ready.bodyOf(vehicle) ?? bodies.get(vehicle);
+      const passes = yield* passReadoutsInSteps(surveyed, survey.site, bodyOf);
       const body = bodies.get(builtInVehicles.find(({ id }) => id === REFERENCE_VEHICLE)!);
       return { passes, detectionHeights: yield* detectionHeightsInSteps(surveyed, survey.site, body) };
     }

@@ -262,6 +262,8 @@ export interface Assessment {
   readonly loops: readonly LoopReadout[];
   readonly couplings: readonly Coupling[];
   readonly circuits: readonly CircuitReadout[];
+  /** Vehicles in play whose figures the model does not bear out: plates too large for their height. */
+  readonly beyondModel: readonly string[];
   readonly probes: readonly ProbeReadout[];
   readonly channels: readonly ChannelReadout[];
   /** Pairs that can run at the same time. */

@@ -69,7 +69,7 @@ export const DEFAULT_SETTINGS: Settings = {
 /** Pixels: tables are read a few rows at a time, an axis with its channels wants to be seen whole. */
 const USUAL_HEIGHT: Readonly<Record<ViewName, number>> = {
   circuits: 210,
-  passing: 340,
+  passing: 380,
   frequencies: 320,
   units: 320,
   vehicles: 340,

@@ -72,6 +72,16 @@ describe('labels of contour lines', () => {
   const screen = { width: 400, height: 300 };
   const ring = (y: number): Point[] => [[100, y], [300, y], [300, y + 100], [100, y + 100]]; // prettier-ignore
 
+  it('keep clear of other writing', () => {
+    const wants = [{ rings: [ring(100)], width: 40 }];
+    const [free] = placeContourLabels(wants, screen);
+    const covered = [{ left: 0, right: 400, bottom: 80, top: 120 }];
+    const [moved] = placeContourLabels(wants, screen, covered);
+    expect(free![1]).toBe(100);
+    expect(moved![1]).toBeGreaterThan(120);
+    expect(placeContourLabels(wants, screen, [{ left: 0, right: 400, bottom: 0, top: 300 }])).toEqual([null]);
+  });
+
   it('stay on the screen and leave out a line without room', () => {
     const [above, tiny] = placeContourLabels(
       [

@@ -55,6 +55,7 @@ const assessment = (probes: readonly ProbeReadout[], pending = false): Assessmen
   probes,
   channels: [],
   beats: [],
+  beyondModel: [],
   passes: null,
   detectionHeights: null,
   calls: null,

@@ -25,6 +25,7 @@ const EMPTY: Assessment = {
   probes: [],
   channels: [],
   beats: [],
+  beyondModel: [],
   passes: null,
   detectionHeights: null,
   calls: null,

@@ -14,9 +14,11 @@ import { cornerCut, impossibleShape } from './shape';
 import { steelInSlot, steelNear } from './steel-near';
 import { undetected } from './undetected';
 import { unusualTurns } from './unusual-turns';
+import { vehicleTooLow } from './vehicle-too-low';
 
 const RULES: readonly FindingRule[] = [
   impossibleShape,
+  vehicleTooLow,
   undetected,
   missedAtEdge,
   countedTwice,

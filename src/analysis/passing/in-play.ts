@@ -4,6 +4,8 @@ import type { Circuit, Site } from '#plan/schema';
 
 /** The largest vehicle of a lane where the drawing names none. */
 export const USUAL_LARGEST = 'lorry';
+/** Tried for double counts on a lane that does not say what is the largest: its middle is high. */
+export const LONG_AND_HIGH = 'lorry-articulated';
 /** Low and wide: it can reach further sideways than a lorry with a high floor. */
 export const LOW_VEHICLE = 'car';
 

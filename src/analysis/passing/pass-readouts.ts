@@ -7,7 +7,7 @@ import type { Site } from '#plan/schema';
 import type { VehicleBody } from '../electrical/bodies';
 import type { SurveyedCircuit } from '../survey';
 import type { Steps } from '../steps';
-import { LOW_VEHICLE, USUAL_LARGEST } from './in-play';
+import { LONG_AND_HIGH, LOW_VEHICLE, USUAL_LARGEST } from './in-play';
 import { onLine, type LaneLine } from './lane-line';
 import { distinctLines, neighbourLines, pathOffsets, servedLines } from './paths';
 import { profileOver } from './profile';
@@ -62,7 +62,9 @@ const drivesOver = (surveyed: SurveyedCircuit, site: Site): readonly Drive[] => 
   const served = distinctLines(servedLines(loops, site)).flatMap((line) => {
     const way = wayOfLine(line, site);
     if (!way) return [];
-    return known([...circuit.detect, line.lane?.largestVehicle ?? USUAL_LARGEST]).flatMap((vehicle) =>
+    const largest = line.lane?.largestVehicle;
+    const long = largest ? [largest] : [USUAL_LARGEST, LONG_AND_HIGH];
+    return known([...circuit.detect, ...long]).flatMap((vehicle) =>
       servedOffsets(vehicle, line).map((offset) => ({ vehicle, way, line, offset, isServed: true }))
     );
   });
@@ -127,7 +129,7 @@ const readoutOf = (drive: Drive, profile: Profile, { circuit }: SurveyedCircuit)
   };
 };
 
-/** `bodyOf`: every vehicle that `vehiclesInPlay` names. */
+/** `bodyOf`: also of vehicles that nothing else needs. */
 export function* passReadoutsInSteps(
   surveyed: SurveyedCircuit,
   site: Site,

@@ -1,7 +1,7 @@
 /** Labels, those of a response map too, selection, a pair that is pointed at, help for the gesture in hand, scale bar and north. */
 import { furnitureScene } from '../scenes/furniture';
 import { helpScene } from '../scenes/help';
-import { labelsScene } from '../scenes/labels';
+import { labelBoxes, labelsScene } from '../scenes/labels';
 import { mapLabelsScene } from '../scenes/map';
 import { pairScene } from '../scenes/pair';
 import { selectionScene } from '../scenes/selection';
@@ -27,7 +27,7 @@ export const overlay: LayerDefinition = {
     theme
   ],
   draw: (frame) => [
-    ...mapLabelsScene(frame.map, frame.state.viewport, frame.theme),
+    ...(frame.map ? mapLabelsScene(frame.map, frame.state.viewport, frame.theme, labelBoxes(frame)) : []),
     ...labelsScene(frame.moment ? { ...frame, calls: NO_CALLS } : frame),
     ...selectionScene(frame),
     ...pairScene(frame),

@@ -1,4 +1,5 @@
 /** Where the figures of contour lines go: on their line, in sight, and clear of one another. */
+import type { Box } from '#editor/geometry/box';
 import type { Point } from '#plan/schema';
 
 /** In screen pixels. */
@@ -31,16 +32,24 @@ const largest = (rings: readonly (readonly Point[])[]): readonly Point[] =>
   rings.reduce<readonly Point[]>((best, ring) => (extent(ring) > extent(best) ? ring : best), []);
 
 /**
- * One place a line, or null where there is none: each line in turn takes the highest free point of its largest ring, so
+ * One place a line, or null where there is none. `covered`: boxes that other writing takes. Each line in turn takes the highest free point of its largest ring, so
  * that the figures of lines round the same thing stand in a column above it.
  */
-export function placeContourLabels(wants: readonly Wanted[], screen: Screen): (Point | null)[] {
+export function placeContourLabels(
+  wants: readonly Wanted[],
+  screen: Screen,
+  covered: readonly Box[] = []
+): (Point | null)[] {
   const taken: { readonly at: Point; readonly width: number }[] = [];
   const isFree = ([x, y]: Point, width: number): boolean =>
     x - width / 2 > RIM &&
     x + width / 2 < screen.width - RIM &&
     y > RIM &&
     y < screen.height - RIM &&
+    covered.every(
+      ({ left, right, bottom, top }) =>
+        x + width / 2 < left || x - width / 2 > right || y + HEIGHT / 2 < bottom || y - HEIGHT / 2 > top
+    ) &&
     taken.every(
       ({ at, width: other }) =>
         Math.abs(at[0] - x) > (width + other) / 2 + GAP || Math.abs(at[1] - y) > HEIGHT + GAP / 2

@@ -24,7 +24,7 @@ const COST = { label: 10, thing: 2, outside: 6, place: 40 } as const;
 /** Share of a label that may be covered by another one before it is rather left out. */
 const TOLERABLE = 0.12;
 
-const boxAbout = ([x, y]: Point, { width, height }: Want): Box => ({
+export const boxAbout = ([x, y]: Point, { width, height }: Pick<Want, 'width' | 'height'>): Box => ({
   left: x - width / 2,
   right: x + width / 2,
   bottom: y - height / 2,

@@ -2,13 +2,13 @@
 import type { Severity } from '#analysis/results';
 import type { Loop, Point } from '#plan/schema';
 import { outlineOf } from '#plan/shapes/index';
-import { boxAround } from '#editor/geometry/box';
+import { boxAround, type Box } from '#editor/geometry/box';
 import { includesRef } from '#editor/selection';
 import { visibleBox } from '#editor/viewport';
 import { line, textWidth, type Drawing } from '../drawing';
 import { isInSight, onScreen, type Call, type Frame } from '../frame';
 import type { Theme } from '../theme';
-import { placeLabels, type Place, type Want } from './label-places';
+import { boxAbout, placeLabels, type Place, type Want } from './label-places';
 
 const NAME_SIZE = 12;
 const TEXT_SIZE = 11;
@@ -85,7 +85,12 @@ function chosen(labels: readonly Label[], { state }: Frame): readonly Label[] {
   return labels.filter(({ loop }) => includesRef(wanted, { kind: 'loop', id: loop.id }));
 }
 
-export function labelsScene(frame: Frame): Drawing[] {
+interface Placed {
+  readonly label: Label;
+  readonly place: Place;
+}
+
+function placedLabels(frame: Frame): readonly Placed[] {
   if (!frame.showsLabels) return [];
   const { viewport } = frame.state;
   const sight = visibleBox(viewport);
@@ -100,6 +105,13 @@ export function labelsScene(frame: Frame): Drawing[] {
   const places = placeLabels(shown, { left: 0, bottom: 0, right: viewport.width, top: viewport.height });
   return shown.flatMap((label, index) => {
     const place = places[index];
-    return place ? labelDrawings(label, place, frame) : [];
+    return place ? [{ label, place }] : [];
   });
 }
+
+/** What labels cover, pixels: other writing on the plan keeps clear of them. */
+export const labelBoxes = (frame: Frame): readonly Box[] =>
+  placedLabels(frame).map(({ label, place }) => boxAbout(place.at, label));
+
+export const labelsScene = (frame: Frame): Drawing[] =>
+  placedLabels(frame).flatMap(({ label, place }) => labelDrawings(label, place, frame));

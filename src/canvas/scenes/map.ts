@@ -2,6 +2,7 @@
  * A response map under the loops: each level adds a little of one tone, thin lines carry their figure, and the trip
  * threshold stands out. What is not final yet has broken lines.
  */
+import type { Box } from '#editor/geometry/box';
 import type { Viewport } from '#editor/types';
 import { textWidth, type Drawing } from '../drawing';
 import { onScreen, type Contour, type MapPicture } from '../frame';
@@ -33,7 +34,12 @@ export function mapScene(map: MapPicture | null, view: Viewport, theme: Theme): 
 }
 
 /** The figures of the lines, which neither loops nor vehicles may hide. */
-export function mapLabelsScene(map: MapPicture | null, view: Viewport, theme: Theme): Drawing[] {
+export function mapLabelsScene(
+  map: MapPicture | null,
+  view: Viewport,
+  theme: Theme,
+  covered: readonly Box[] = []
+): Drawing[] {
   // the threshold claims its place first
   const labelled = [...(map?.contours ?? [])]
     .filter(({ label }) => label !== '')
@@ -43,7 +49,8 @@ export function mapLabelsScene(map: MapPicture | null, view: Viewport, theme: Th
       rings: ringsOf(contour, view),
       width: textWidth(contour.label, TEXT_SIZE) + 8
     })),
-    view
+    view,
+    covered
   );
   return labelled.flatMap((contour, n): Drawing[] => {
     const at = places[n];

@@ -74,7 +74,7 @@ export const explainCircuit = {
 
   'explain.response.title': 'Response to a vehicle',
   'explain.response.words':
-    'The vehicle’s plates and rings are perfect conductors at these frequencies: currents in them keep the loop’s field out. Those currents follow from the field that the loop sends through the vehicle, and they lower the loop’s inductance. The vehicle is driven along the lane on several paths; shown is the strongest moment of the worst path.',
+    'The vehicle’s plates and rings are perfect conductors at these frequencies: currents in them keep the loop’s field out. Those currents follow from the field that the loop sends through the vehicle, and they lower the loop’s inductance. The vehicle is driven along the lane, a two-wheeler on five paths across it, others in its middle; shown is the strongest moment of the worst of these paths.',
   'explain.response.source':
     'Boundary elements with a stream function on each plate (Galerkin’s method); a ring’s inductance µ₀R(ln 8R/a − 2), Grover 1946. Checked against the image of a loop under a large sheet.',
   'explain.response.range':
@@ -91,7 +91,7 @@ export const explainCircuit = {
 
   'explain.margin.title': 'Times the threshold',
   'explain.margin.words':
-    'The response on the worst path over the channel’s trip threshold. Above 1 the vehicle makes a call on every path across the lane.',
+    'The response on the worst path over the channel’s trip threshold. Above 1 the vehicle makes a call: a two-wheeler on every path, others in the middle of the lane.',
   'explain.margin.source': 'Definition.',
   'explain.margin.range': 'The paths that are tried, across the width of the lane.',
   'explain.margin.omits': 'Drift, noise and the unit’s own tolerance: leave room.',

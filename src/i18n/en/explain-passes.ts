@@ -40,7 +40,7 @@ export const explainPasses = {
 
   'explain.calls.title': 'Calls with the traffic of the site',
   'explain.calls.words':
-    'Every vehicle drives along its lane; each circuit’s response is the sum over the vehicles. The channel detects from the threshold on until the release, against what it takes for the empty road: that follows a standing vehicle slowly and falls back quickly when it leaves. Delay, extension, longest presence or pulse make the call. The truth is a vehicle of the lanes served with its body over the loops.',
+    'Every vehicle drives along its lane; each circuit’s response x is the sum over the vehicles. The channel detects from the threshold on until the release, against R, what it takes for the empty road: R follows a standing vehicle slowly and falls back quickly when it leaves. Delay, extension, longest presence or pulse make the call. The truth is a vehicle of the lanes served with its body over the loops.',
   'explain.calls.source':
     'Timings: common practice, each editable. Following: Newell’s simplified car-following (2002). The times of events are roots in closed form, not sampled.',
   'explain.calls.range': 'Traffic that keeps to its lane; the same seed gives the same traffic.',

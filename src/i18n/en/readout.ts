@@ -104,15 +104,17 @@ export const readout = {
 
   'probe.title': 'What it changes where it stands',
 
-  'response.title': 'Least response by vehicle, over the threshold',
-  'response.following': 'Least response, of the drawing a moment ago …',
+  'response.title': 'Response by vehicle, over the threshold',
+  'response.paths':
+    'Two-wheelers on their worst path, others in the middle of the lane. Every path: Passing, Across the lane.',
+  'response.following': 'Response, of the drawing a moment ago …',
   'response.caption': 'Vehicles driven along the lane: the least response over the paths across it',
   'response.vehicle': 'Vehicle',
   'response.worst': 'Response',
   'response.margin': 'Times the threshold',
   'response.verdict': 'Verdict',
   'response.askedFor': 'must be detected',
-  'response.bestTitle': 'The response on the worst path across the lane',
+  'response.bestTitle': 'In the middle of the lane; of a two-wheeler on its worst path across it',
   'response.detected': 'detected',
   'response.someTimes': 'some paths',
   'response.missed': 'missed',

@@ -85,6 +85,9 @@ export const vehicles = {
   'vehicles.best': 'Best path',
   'vehicles.worst': 'Worst path',
   'vehicles.verdict': 'Verdict',
+  'vehicles.wanted': 'Asked for',
+  'vehicles.yes': 'yes',
+  'vehicles.no': 'no',
   'vehicles.notDriven':
     'Not driven over the circuits: nobody asks for it, and it is not placed. Place it, or ask for it on a circuit.',
   'vehicles.noCircuits': 'The site has no circuit to drive over.',

@@ -1,4 +1,5 @@
 /** One vehicle behind another: a tractor and its trailer become one vehicle that stays straight. */
+import { COUNTS } from '../bounds';
 import { vehicleOf, type CatalogueVehicle } from '../catalogue/vehicles';
 import type { Site, Vehicle } from '../schema';
 import { patched } from './list';
@@ -38,6 +39,9 @@ export function trainOf(front: Outlined, behind: Outlined, gap: number): Train {
   };
 }
 
+/** Two floors in one vehicle must be told apart. */
+const behindName = (name: string): string => `Trailer: ${name}`.slice(0, COUNTS.nameLength);
+
 /**
  * Puts the parts of another vehicle behind those of an own one, at a gap in metres. The same site for a gap out of bounds,
  * a vehicle that is not the site's own, or more parts than a vehicle may have.
@@ -47,9 +51,12 @@ export const coupleVehicle = (site: Site, id: string, trailer: CatalogueVehicle,
     const front = vehicleOf(id, site);
     if (!front || !(gap >= COUPLING_GAP.min && gap <= COUPLING_GAP.max)) return vehicle;
     const train = trainOf(front, trailer, gap);
+    const taken = new Set(vehicle.parts.map(({ name }) => name));
     const parts = [
       ...vehicle.parts.map((part) => movedPart(part, train.front)),
-      ...trailer.parts.map((part) => movedPart(part, train.behind))
+      ...trailer.parts
+        .map((part) => movedPart(part, train.behind))
+        .map((part) => (part.name && taken.has(part.name) ? { ...part, name: behindName(part.name) } : part))
     ];
     return patched<Vehicle>(vehicle, { parts, body: train.body, calibration: undefined });
   });

@@ -97,6 +97,14 @@ describe('passes over a circuit', { timeout: PATIENCE }, () => {
     expect(gap!.length_m).toBeLessThan(4.2);
   });
 
+  it('try a long vehicle with a high middle where the lane does not say what is the largest', () => {
+    const tried = (site: Site): readonly string[] => [
+      ...new Set(passesOf(site).filter(({ isServed }) => isServed).map(({ vehicle }) => vehicle)) // prettier-ignore
+    ];
+    expect(tried(draw())).toEqual(['car', 'lorry', 'lorry-articulated']);
+    expect(tried(draw({ lanes: [lane('a', 0, { largestVehicle: 'van' })] }))).toEqual(['car', 'van']);
+  });
+
   it('drive along +y where no lane serves', () => {
     const [pass] = passesOf(draw({ lanes: [] }));
     expect(pass).toMatchObject({ lane: null, isServed: true, offset_m: 0, heading: 90 });

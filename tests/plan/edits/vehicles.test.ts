@@ -173,6 +173,26 @@ describe('coupling', () => {
     expect(behind - 6.8).toBeCloseTo(-8.25, 9);
   });
 
+  it('of the catalogue’s tractor and semitrailer is its articulated lorry', () => {
+    const [tractor, trailer, whole] = ['tractor', 'semitrailer', 'lorry-articulated'].map((id) =>
+      listedVehicle(id)!
+    );
+    const begun = edits.addVehicle(fullSite(), edits.copyOfVehicle(fullSite(), tractor!, 'Train'));
+    const id = begun.vehicles.at(-1)!.id;
+    const train = vehicleOf(id, edits.coupleVehicle(begun, id, trailer!, -3.3))!;
+    expect([train.bodyLength, train.bodyWidth]).toEqual([whole!.bodyLength, whole!.bodyWidth]);
+    const placed = (parts: readonly VehiclePart[]) =>
+      parts.map(({ name, centre }) => [name, centre[1].toFixed(3)]);
+    expect(placed(train.parts)).toEqual(placed(whole!.parts));
+  });
+
+  it('tells parts of the same name apart', () => {
+    const begun = edits.addVehicle(fullSite(), edits.copyOfVehicle(fullSite(), car, 'With a trailer'));
+    const id = begun.vehicles.at(-1)!.id;
+    const { parts } = ownOf(edits.coupleVehicle(begun, id, car, 1), id);
+    expect(parts.map(({ name }) => name)).toEqual(['Floor', 'Trailer: Floor']);
+  });
+
   it('is no longer than the longer of the two where one reaches all over the other', () => {
     const { body, front, behind } = edits.trainOf(
       { bodyWidth: 2, bodyLength: 10 },

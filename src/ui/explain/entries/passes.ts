@@ -45,7 +45,8 @@ export const passEntries = {
       given('L', 'quantity.terminalInductance', facts.circuit?.inductance_H, 'inductance'),
       lowestPlate(facts),
       offset(facts),
-      threshold(facts)
+      threshold(facts),
+      given('m', 'explain.in.margin', passOf(facts)?.margin, 'plain')
     ],
     result: response
   },
