@@ -15,7 +15,7 @@ export const id = z
   .regex(/^[^\p{C}]+$/u, { error: 'printable text' });
 export const name = z.string().max(COUNTS.nameLength);
 export const note = z.string().max(COUNTS.noteLength);
-export const coordinate = within(BOUNDS.coordinate);
+const coordinate = within(BOUNDS.coordinate);
 export const point = z.tuple([coordinate, coordinate]);
 export const points = (least: number) => z.array(point).min(least).max(COUNTS.points);
 export const side = within(BOUNDS.side);

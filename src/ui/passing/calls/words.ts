@@ -23,7 +23,7 @@ export function clockText(time: number, decimals = 1): string {
 const NOTHING = 1e-7;
 
 /** Seconds as the sentences give them, to the millisecond under a second. */
-export const secondsText = (seconds: number): string =>
+const secondsText = (seconds: number): string =>
   format(seconds, 'time', 'metric', { unit: seconds < 1 ? 'ms' : 's', digits: 3 }).text;
 
 export const responseText = (response: number): string =>
@@ -32,7 +32,7 @@ export const responseText = (response: number): string =>
   }).text;
 
 /** "Car 12": counted from 1 in the order of the simulation. */
-export function vehicleText(site: Site, picture: CallsPicture, number: number): string {
+function vehicleText(site: Site, picture: CallsPicture, number: number): string {
   const vehicle = picture.vehicles[number];
   return vehicle
     ? t('calls.vehicleNumber', { name: vehicleName(site, vehicle.vehicle), number: number + 1 })
