@@ -108,7 +108,8 @@ export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper, bodies: 
     }
   };
 
-  const tasks: readonly Task<unknown>[] = [paths, ranges, steel, classes];
+  // what most people look at comes first
+  const tasks: readonly Task<unknown>[] = [ranges, steel, classes, paths];
   const begun = new Map<string, Steps<unknown>>();
 
   const givens = new WeakMap<Site, number>();
