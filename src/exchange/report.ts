@@ -1,4 +1,5 @@
 /** The headless report: the assessment as a plain document with the names that others rely on. */
+import type { PassReadout } from '#analysis/passing/results';
 import type { Assessment } from '#analysis/results';
 import type { Site } from '#plan/schema';
 
@@ -17,10 +18,14 @@ export const SECTIONS = [
 ] as const;
 export type Section = (typeof SECTIONS)[number];
 
+/** With the name and the sign that the rest of the report has: a drop is negative. */
+type ReportedPass = PassReadout & { readonly deltaLOverL: number };
+
 /** What follows an edit on the page is there when a report is made; a site without traffic has no calls. */
 type Whole<K extends Section> = { readonly [S in K]: NonNullable<Assessment[S]> };
 
-export interface Report extends Whole<Section> {
+export interface Report extends Whole<Exclude<Section, 'passes'>> {
+  readonly passes: readonly ReportedPass[];
   readonly site: string;
   readonly file: string;
 }
@@ -32,7 +37,7 @@ export const reportOf = (site: Site, file: string, assessment: Assessment): Repo
   couplings: assessment.couplings,
   circuits: assessment.circuits,
   probes: assessment.probes,
-  passes: assessment.passes ?? [],
+  passes: (assessment.passes ?? []).map((pass) => ({ ...pass, deltaLOverL: -pass.response })),
   detectionHeights: assessment.detectionHeights ?? [],
   calls: assessment.calls ?? [],
   channels: assessment.channels,

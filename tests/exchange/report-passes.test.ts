@@ -1,7 +1,9 @@
 /** Vehicles that pass, heights and calls, as text and as rows. */
+import { spawnSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
 import type { CallSummary } from '#analysis/calls/results';
 import type { DetectionHeight, PassReadout } from '#analysis/passing/results';
+import type { Report } from '#exchange/report';
 import { reportCsv } from '#exchange/report-csv';
 import { reportText } from '#exchange/report-text';
 
@@ -48,7 +50,8 @@ const calls: readonly CallSummary[] = [
     trueOccupancy: 0.231
   }
 ];
-const report = { site: 'S', file: 'f', passes: [pass, beside], detectionHeights: heights, calls };
+const passes = [pass, beside].map((each) => ({ ...each, deltaLOverL: -each.response }));
+const report = { site: 'S', file: 'f', passes, detectionHeights: heights, calls };
 const words = (line: string): string[] => line.trim().split(/\s{2,}/);
 
 describe('passes in the text report', () => {
@@ -83,8 +86,29 @@ describe('passes in the table', () => {
   it('tell every path of every vehicle from the others', () => {
     expect(csv).toContain('f,passes,C1 car out -0.95 m,response,0.0123\r\n');
     expect(csv).toContain('f,passes,C1 car in -0.95 m,response,0.0001\r\n');
+    expect(csv).toContain('f,passes,C1 car out -0.95 m,deltaLOverL,-0.0123\r\n');
     expect(csv).toContain('f,passes,C1 car out -0.95 m,zone.length_m,5.25\r\n');
     expect(csv).toContain('f,detectionHeights,C1 L1,height_m,1.57\r\n');
     expect(csv).toContain('f,calls,C1,missed,1\r\n');
   });
+});
+
+describe('the report as a document', () => {
+  it('carries passes, heights and calls of a whole site, drops negative', () => {
+    const run = spawnSync(
+      process.execPath,
+      ['--import', 'tsx', 'src/cli/report.ts', 'samples/calls-that-miscount.kerfline.json'],
+      { encoding: 'utf8', maxBuffer: 1 << 28 }
+    );
+    const whole = JSON.parse(run.stdout) as Report;
+    const twice = whole.passes.filter(({ detections }) => detections > 1);
+    expect(new Set(twice.map(({ vehicle }) => vehicle))).toEqual(new Set(['lorry-articulated']));
+    for (const each of whole.passes) expect(each.deltaLOverL).toBe(-each.response);
+    expect(whole.detectionHeights).toHaveLength(4);
+    expect(whole.calls.map(({ circuit }) => circuit)).toEqual(['C1', 'C2', 'C3', 'C4']);
+    // the same numbers in the findings
+    const c1 = whole.calls[0]!;
+    const finding = whole.findings.find(({ code, subject }) => code === 'miscounts' && subject === 'C1')!;
+    expect(finding.message).toContain(`${c1.calls} calls for ${c1.vehicles} vehicles: ${c1.split} called`);
+  }, 60_000);
 });

@@ -18,8 +18,8 @@ export const undetected: FindingRule = ({ site, circuits, say }) =>
           subject: circuit.id,
           selects: loopsIn(circuit),
           message: never
-            ? `${called(circuit)} does not detect a ${name}: ${say(best, 'ratio')} at best, the threshold is ${say(threshold, 'ratio')}.`
-            : `${called(circuit)} misses a ${name} on part of the lane: from ${say(worst, 'ratio')} on the worst path to ${say(best, 'ratio')} on the best, the threshold is ${say(threshold, 'ratio')}.`,
+            ? `${called(circuit)} does not detect a ${name}: ${say(-best, 'ratio')} at best, the threshold is ${say(threshold, 'ratio')}.`
+            : `${called(circuit)} misses a ${name} on part of the lane: from ${say(-worst, 'ratio')} on the worst path to ${say(-best, 'ratio')} on the best, the threshold is ${say(threshold, 'ratio')}.`,
           advice: never
             ? 'Lower the threshold, bring a wire nearer to its path, add a turn, shorten the lead-in, or choose a shape with its wires closer together.'
             : 'Lower the threshold, widen the loop, or choose a shape with a wire under every path, such as a diagonal or a quadrupole.'
