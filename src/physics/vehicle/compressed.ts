@@ -9,7 +9,8 @@
  * unit variance; what is left of φᵀ·A⁻¹·φ in w is a small matrix, and of it the part that matters (`low-rank.ts`).
  *
  * Over steel the same holds for a body whose matrix has images, with the steel's currents as further sources. Tests state
- * the error against the mesh: 0.3 % of a response (at few places 0.5 %), or 2·10⁻⁶ of the loop's inductance where that is more.
+ * the error against the mesh: 0.3 % of a response (at few places 0.5 %), or 2·10⁻⁶ of the loop's inductance where that is
+ * more.
  */
 import { MU0 } from '../constants';
 import type { Body } from './body';
