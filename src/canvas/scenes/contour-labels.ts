@@ -32,8 +32,8 @@ const largest = (rings: readonly (readonly Point[])[]): readonly Point[] =>
   rings.reduce<readonly Point[]>((best, ring) => (extent(ring) > extent(best) ? ring : best), []);
 
 /**
- * One place a line, or null where there is none. `covered`: boxes that other writing takes. Each line in turn takes the highest free point of its largest ring, so
- * that the figures of lines round the same thing stand in a column above it.
+ * One place a line, or null where there is none. Each line in turn takes the highest free point of its largest ring, so
+ * that the figures of lines round the same thing stand in a column above it. `covered`: boxes that other writing takes.
  */
 export function placeContourLabels(
   wants: readonly Wanted[],
