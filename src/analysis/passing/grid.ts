@@ -1,12 +1,13 @@
 /** Which places of a way a pass is computed at, and which loops answer there. */
 import type { Placement } from '#physics/field/filaments';
+import { pointAt } from '#plan/geometry/stations';
 import type { Point } from '#plan/schema';
 import { outlineOf } from '#plan/shapes/index';
 import type { Range } from '../electrical/many-effects';
 import { boxOf, gapBetween, reachOf, type Footprint, type LoopBox, type Reach } from '../electrical/reach';
 import type { SurveyedCircuit } from '../survey';
 import { awayOf, COARSER, fineSteps, runsFor, STEP, type Run } from './samples';
-import { isStraight, pointOn, stationOf, type Way } from './way';
+import { isStraight, stationOf, type Way } from './way';
 
 /** Along a way, where a loop lies and how far beside it comes nearest. */
 export const extentOn = (way: Way, loop: Parameters<typeof outlineOf>[0]) => {
@@ -46,7 +47,7 @@ const stretchesOf = (way: Way, box: LoopBox, reach: number, from: number, to: nu
   let begun: number | null = null;
   for (let k = 0; k <= count + 1; k++) {
     const along = first + k * LOOK;
-    const isNear = k <= count && gapTo(box, pointOn(way, along)) <= reach;
+    const isNear = k <= count && gapTo(box, pointAt(way, along)) <= reach;
     if (isNear) begun ??= along - LOOK;
     else if (begun !== null) {
       stretches.push([begun, along]);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isStraight, placeOn, pointOn, stationOf, wayOf, type Way } from '#analysis/passing/way';
+import { isStraight, placeOn, stationOf, wayOf, type Way } from '#analysis/passing/way';
+import { pointAt } from '#plan/geometry/stations';
 import type { Point } from '#plan/schema';
 import { between, SEED } from '../../physics/support/arbitraries';
 
@@ -51,10 +52,10 @@ describe('a way', () => {
   });
 
   it('goes on straight before its start and beyond its end', () => {
-    expect(pointOn(corner, 4)).toEqual([0, 4]);
-    expect(pointOn(corner, 13)).toEqual([3, 10]);
-    expect(pointOn(corner, -2)).toEqual([0, -2]);
-    expect(pointOn(corner, 23)).toEqual([13, 10]);
+    expect(pointAt(corner, 4)).toEqual([0, 4]);
+    expect(pointAt(corner, 13)).toEqual([3, 10]);
+    expect(pointAt(corner, -2)).toEqual([0, -2]);
+    expect(pointAt(corner, 23)).toEqual([13, 10]);
   });
 
   it('knows what is straight', () => {

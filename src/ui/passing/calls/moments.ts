@@ -1,7 +1,8 @@
 /** Traffic at a time, for the plan: a function of the simulation and the time alone. */
 import type { CallsPicture, Trajectory } from '#analysis/calls/results';
 import { isGreen } from '#analysis/traffic/halts';
-import { placeOn, pointOn, wayOf, type Way } from '#analysis/passing/way';
+import { placeOn, wayOf, type Way } from '#analysis/passing/way';
+import { pointAt } from '#plan/geometry/stations';
 import type { Moment, OutputState } from '#canvas/frame';
 import { vehicleOf } from '#plan/catalogue/vehicles';
 import { distance } from '#plan/geometry/points';
@@ -21,10 +22,10 @@ export function placeAt({ times, places }: Trajectory, time: number): number | n
 
 /** The stop line of a signal, from the lane's left edge to its right. */
 function lineAcross(way: Way, { width }: Lane, line_m: number): { readonly from: Point; readonly to: Point } {
-  const [before, after] = [pointOn(way, line_m - 0.1), pointOn(way, line_m + 0.1)];
+  const [before, after] = [pointAt(way, line_m - 0.1), pointAt(way, line_m + 0.1)];
   const size = distance(before, after);
   const [dx, dy] = [(after[0] - before[0]) / size, (after[1] - before[1]) / size];
-  const [x, y] = pointOn(way, line_m);
+  const [x, y] = pointAt(way, line_m);
   const half = width / 2;
   return { from: [x - dy * half, y + dx * half], to: [x + dy * half, y - dx * half] };
 }
