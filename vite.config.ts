@@ -10,6 +10,7 @@ export default defineConfig({
   test: {
     environment: 'node',
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['src/i18n/english.ts'],
     allowOnly: false,
     expect: { requireAssertions: true }
   }

@@ -1,5 +1,6 @@
 /** What happens before the page can be shown: find a slot for this tab, recover its site, or take the demo. */
 import { version } from '$app/environment';
+import { loadMessages } from '#i18n/load';
 import { demoSite } from '#plan/demo';
 import { readSite } from '#plan/read';
 import type { Site } from '#plan/schema';
@@ -38,6 +39,8 @@ async function newestSlot(store: StateStore): Promise<string | null> {
 
 /** `isSafe`: the page was asked to start without reading anything that is stored. */
 export async function openWorkbench(isSafe: boolean): Promise<Workbench> {
+  await loadMessages('en', ['page']);
+  void loadMessages('en', ['views']);
   const store = createDatabaseStore();
   const storage = (): TextStorage | null => (isSafe ? null : localStorage);
   const tabSlot = createStoredValue<string | null>(

@@ -8,6 +8,7 @@ import type { Editor, EditorState } from '#editor/types';
 import { t } from '#i18n/message';
 import { readSite, writeSite } from '#plan/read';
 import type { Site } from '#plan/schema';
+import { withoutPictures } from '#plan/underlays';
 import { createAutosave, type Autosave } from '#storage/autosave';
 import {
   fileNameFor,
@@ -129,7 +130,7 @@ export class Workbench implements Bench {
     if (shown !== this.#asked) {
       this.#asked = shown;
       this.#revision++;
-      this.#client.request(shown, this.#revision);
+      this.#client.request(withoutPictures(shown), this.#revision);
     }
     if (state.site !== this.#kept) {
       this.#kept = state.site;
@@ -189,7 +190,7 @@ export class Workbench implements Bench {
   }
 
   ask<K extends QuestionKind>(kind: K, asked: Asked<K>, onShare?: (share: number) => void) {
-    return this.#client.ask({ kind, site: this.shown, asked }, onShare);
+    return this.#client.ask({ kind, site: withoutPictures(this.shown), asked }, onShare);
   }
   dropQuestion(kind: QuestionKind) {
     this.#client.drop(kind);

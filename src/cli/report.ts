@@ -3,6 +3,7 @@
  * Exit 0; 1 with --strict where a finding is a problem; 2 for a bad file or a bad command line.
  */
 import { readFileSync } from 'node:fs';
+import '#i18n/english';
 import { createAssessor } from '#analysis/assess';
 import { onlySection, reportJson, reportOf, type Report } from '#exchange/report';
 import { reportCsv } from '#exchange/report-csv';

@@ -18,7 +18,7 @@ import { AT_REST, looksSame, overlayOf } from './overlay';
 import { pickAt } from './picking';
 import { tolerance } from './reach';
 import { allRefs, includesRef, sameSelection, stillThere } from './selection';
-import { defaultSnap } from './snap-settings';
+import { DEFAULT_DRAWING, defaultSnap } from './snap-settings';
 import { boxOf } from './things';
 import { tools } from './tools/index';
 import type { Outcome, ToolInput, ToolState } from './tools/tool';
@@ -40,7 +40,11 @@ const opened = (site: Site): EditorState => ({
   undoLabel: null,
   redoLabel: null,
   revision: 0,
-  vehicle: 'car'
+  vehicle: 'car',
+  drawing: DEFAULT_DRAWING,
+  entry: null,
+  keyboardPoint: null,
+  isReadOnly: false
 });
 
 export function createEditor(site: Site): Editor {
@@ -157,11 +161,11 @@ export function createEditor(site: Site): Editor {
       history = NO_HISTORY;
       hand = tools.select;
       Object.assign(scratch, { copied: null, pastes: 0 });
-      const { viewport, vehicle } = state;
-      update({ ...opened(followRoutes(next)), viewport, vehicle });
+      const { viewport, vehicle, drawing, isReadOnly } = state;
+      update({ ...opened(followRoutes(next)), viewport, vehicle, drawing, isReadOnly });
     },
     commit(step) {
-      if (step.site === state.site) return;
+      if (step.site === state.site || state.isReadOnly) return;
       hand = tools[state.tool];
       update({ ...rest(), ...record(step) });
     },
@@ -183,6 +187,10 @@ export function createEditor(site: Site): Editor {
     setViewport: (viewport) => update({ viewport }),
     setSnap: (snap) => update({ snap }),
     setVehicle: (vehicle) => update({ vehicle }),
+    setDrawing: (options) => update({ drawing: { ...state.drawing, ...options } }),
+    setReadOnly: (isReadOnly) => update({ isReadOnly, ...(isReadOnly ? rest() : {}) }),
+    enter: () => undefined,
+    commitEntry: () => false,
     key(input) {
       if (!input.control && offer({ type: 'key', key: input.key })) return true;
       const command = commandForKey(input);

@@ -1,5 +1,5 @@
 import type { Site } from '#plan/schema';
-import type { Ref, SnapSettings, Viewport } from './types';
+import type { DrawingOptions, Ref, SnapSettings, Viewport } from './types';
 
 /** What a tool may look at. */
 export interface Scene {
@@ -8,4 +8,5 @@ export interface Scene {
   readonly viewport: Viewport;
   readonly snap: SnapSettings;
   readonly vehicle: string;
+  readonly drawing: DrawingOptions;
 }

@@ -20,6 +20,7 @@ export const sameSelection = (a: readonly Ref[], b: readonly Ref[]): boolean =>
   a === b || (a.length === b.length && a.every((ref, index) => sameRef(ref, b[index]!)));
 
 export const allRefs = (site: Site): Ref[] => [
+  ...site.underlays.map(({ id }): Ref => ({ kind: 'underlay', id })),
   ...site.lanes.map(({ id }): Ref => ({ kind: 'lane', id })),
   ...site.marks.map(({ id }): Ref => ({ kind: 'mark', id })),
   ...site.steel.map(({ id }): Ref => ({ kind: 'steel', id })),
@@ -40,6 +41,8 @@ function refExists(site: Site, { kind, id }: Ref): boolean {
       return site.steel.some((steel) => steel.id === id);
     case 'path':
       return site.paths.some((path) => path.id === id);
+    case 'underlay':
+      return site.underlays.some((underlay) => underlay.id === id);
     case 'probe':
       return site.probes[Number(id)] !== undefined;
   }
@@ -57,7 +60,8 @@ const NOUNS = {
   mark: 'mark',
   steel: 'steel',
   path: 'path',
-  probe: 'vehicle'
+  probe: 'vehicle',
+  underlay: 'picture'
 } as const;
 const PLURALS = {
   loop: 'loops',
@@ -65,7 +69,8 @@ const PLURALS = {
   mark: 'marks',
   steel: 'pieces of steel',
   path: 'paths',
-  probe: 'vehicles'
+  probe: 'vehicles',
+  underlay: 'pictures'
 } as const;
 
 /** "loop", "3 loops", "5 things": for the names of steps. */

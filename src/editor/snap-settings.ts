@@ -1,6 +1,6 @@
 import type { DisplayUnits } from '#plan/schema';
 import { INCH } from '#units/constants';
-import type { SnapSettings } from './types';
+import type { DrawingOptions, SnapSettings } from './types';
 
 /** A tenth of a metre or half a foot: round in the system that the drawing shows. */
 const GRID_STEP: Readonly<Record<DisplayUnits, number>> = { metric: 0.1, imperial: 6 * INCH };
@@ -9,5 +9,20 @@ export const defaultSnap = (units: DisplayUnits): SnapSettings => ({
   grid: true,
   objects: true,
   showGrid: true,
-  gridStep: GRID_STEP[units]
+  gridStep: GRID_STEP[units],
+  corners: true,
+  centres: true,
+  edges: true,
+  lanes: true,
+  gaps: true,
+  tolerance: 8
 });
+
+export const DEFAULT_DRAWING: DrawingOptions = {
+  laneCount: 1,
+  laneWidth: null,
+  lanesOppose: false,
+  isArc: false,
+  gate: 'swing',
+  arrow: 'ahead'
+};

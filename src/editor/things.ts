@@ -1,8 +1,9 @@
 /** Where the things of a plan lie, for picking, boxes and handles. */
 import { add, rotate } from '#plan/geometry/points';
 import { vehicleOf } from '#plan/catalogue/vehicles';
-import type { Lane, Loop, Mark, Path, Point, Probe, Site, Steel } from '#plan/schema';
+import type { Lane, Loop, Mark, Path, Point, Probe, Site, Steel, Underlay } from '#plan/schema';
 import { centreOf, outlineOf } from '#plan/shapes/index';
+import { underlayOutline } from '#plan/underlays';
 import { boxAround, boxCentre, type Box } from './geometry/box';
 import { laneOutline } from './geometry/lanes';
 import type { Ref } from './types';
@@ -13,6 +14,8 @@ export const markOf = (site: Site, id: string): Mark | undefined => site.marks.f
 export const steelOf = (site: Site, id: string): Steel | undefined =>
   site.steel.find((steel) => steel.id === id);
 export const pathOf = (site: Site, id: string): Path | undefined => site.paths.find((path) => path.id === id);
+export const underlayOf = (site: Site, id: string): Underlay | undefined =>
+  site.underlays.find((underlay) => underlay.id === id);
 export const probeOf = (site: Site, id: string): Probe | undefined => site.probes[Number(id)];
 
 /** From the vehicle's own frame (x to its right, y ahead) to the plan. */
@@ -44,6 +47,10 @@ export function pointsOf(site: Site, { kind, id }: Ref): readonly Point[] {
       return steelOf(site, id)?.outline ?? [];
     case 'path':
       return pathOf(site, id)?.points ?? [];
+    case 'underlay': {
+      const underlay = underlayOf(site, id);
+      return underlay ? underlayOutline(underlay) : [];
+    }
     case 'probe': {
       const probe = probeOf(site, id);
       return probe ? bodyOf(site, probe) : [];
@@ -79,6 +86,8 @@ export function nameOf(site: Site, { kind, id }: Ref): string {
       return steelOf(site, id)?.kind === 'plate' ? 'steel plate' : 'steel mat';
     case 'path':
       return pathOf(site, id)?.name || id;
+    case 'underlay':
+      return underlayOf(site, id)?.name || id;
     case 'probe':
       return vehicleOf(probeOf(site, id)?.vehicle ?? '', site)?.name ?? 'vehicle';
   }

@@ -1,9 +1,11 @@
 /** The editor's vocabulary: what a hand can point at, do and see. No DOM; canvas and ui translate events into these. */
-import type { Point, Site } from '#plan/schema';
+import type { PlainMessageKey } from '#i18n/message';
+import type { ArrowTurn, Opening, Point, Site } from '#plan/schema';
+import type { EntryValues, DimensionEntry } from './dimension-entry';
 
 /** One thing on the plan. A probe has no id in the document, so its `id` is its index as text. */
 export interface Ref {
-  readonly kind: 'loop' | 'lane' | 'mark' | 'steel' | 'path' | 'probe';
+  readonly kind: 'loop' | 'lane' | 'mark' | 'steel' | 'path' | 'probe' | 'underlay';
   readonly id: string;
 }
 
@@ -18,11 +20,21 @@ export type ToolName =
   | 'lane'
   | 'stop-line'
   | 'steel'
+  | 'kerb'
+  | 'island'
+  | 'arrow'
+  | 'gate'
+  | 'cover'
+  | 'joint'
   | 'pull-box'
   | 'cabinet'
+  | 'conduit'
+  | 'note'
+  | 'dimension'
   | 'path'
   | 'vehicle'
-  | 'measure';
+  | 'measure'
+  | 'calibrate';
 
 export interface Viewport {
   /** Plan point at the middle of the screen, metres. */
@@ -69,6 +81,28 @@ export interface SnapSettings {
   readonly showGrid: boolean;
   /** Metres. */
   readonly gridStep: number;
+  /** What counts while `objects` is on. */
+  readonly corners: boolean;
+  readonly centres: boolean;
+  readonly edges: boolean;
+  readonly lanes: boolean;
+  readonly gaps: boolean;
+  /** Pixels within which a mouse or a pen is attracted; a finger reaches further in proportion. */
+  readonly tolerance: number;
+}
+
+/** How the tools draw until told otherwise; private to the tab, never in the document. */
+export interface DrawingOptions {
+  /** Lanes side by side in one go. */
+  readonly laneCount: number;
+  /** Metres; null: the usual width, or that of the last lane. */
+  readonly laneWidth: number | null;
+  /** The left half of the lanes runs the other way. */
+  readonly lanesOppose: boolean;
+  /** The next piece of a lane is an arc that goes on in the direction of the last piece. */
+  readonly isArc: boolean;
+  readonly gate: Opening['kind'];
+  readonly arrow: ArrowTurn;
 }
 
 export interface EditorState {
@@ -90,6 +124,13 @@ export interface EditorState {
   readonly revision: number;
   /** The vehicle that the vehicle tool places. */
   readonly vehicle: string;
+  readonly drawing: DrawingOptions;
+  /** The sizes of the gesture in hand that can be typed; null when it has none. */
+  readonly entry: DimensionEntry | null;
+  /** The pointer that the arrow keys move while a tool draws; null while a real one is used. */
+  readonly keyboardPoint: Point | null;
+  /** Another tab has the site: it can be looked at and copied from. */
+  readonly isReadOnly: boolean;
 }
 
 /** A named step: the menu says "Undo <label>". */
@@ -137,6 +178,12 @@ export interface Editor {
   setViewport(viewport: Viewport): void;
   setSnap(snap: SnapSettings): void;
   setVehicle(vehicle: string): void;
+  setDrawing(options: Partial<DrawingOptions>): void;
+  setReadOnly(isReadOnly: boolean): void;
+  /** What a field of the open entry holds, as typed; null lets the pointer have it again. */
+  enter(field: keyof EntryValues, text: string | null): void;
+  /** Ends the gesture with the sizes as they stand; false if one of them cannot be. */
+  commitEntry(): boolean;
   /** Offers a key to the gesture in hand, then to the commands; false if neither wants it. */
   key(input: KeyInput): boolean;
   pointer(input: PointerInput): void;
@@ -153,10 +200,17 @@ export interface Editor {
   readonly scratch: Scratch;
 }
 
+/** The commands that have a name. */
+export type CommandId = PlainMessageKey extends infer Key
+  ? Key extends `command.${infer Id}`
+    ? Id
+    : never
+  : never;
+
 /** One verb: the menu, the key and the palette all read this object. */
 export interface Command {
-  readonly id: string;
-  readonly label: string;
+  /** What it is called stands under `command.<id>` among the messages. */
+  readonly id: CommandId;
   /** Keys as "Control+Z", "Shift+ArrowLeft", "Delete"; Control stands for Command on a Mac. */
   readonly keys: readonly string[];
   readonly applies: (state: EditorState) => boolean;

@@ -1,5 +1,10 @@
-/** Typed messages: a key that does not exist, or a parameter that is missing, does not compile. */
-import { en } from './en';
+/**
+ * Typed messages: a key that does not exist, or a parameter that is missing, does not compile.
+ *
+ * Every room may say something, so this one knows no other; the messages come in bundles, in one language at a time, and
+ * whoever starts (page, worker, report, tests) brings the bundles that it needs: see `load.ts`.
+ */
+import type { en } from './en';
 
 type Messages = typeof en;
 export type MessageKey = keyof Messages;
@@ -23,11 +28,35 @@ type Arguments<Key extends MessageKey> = [NamesOf<Messages[Key]>] extends [never
   ? []
   : [values: Values<NamesOf<Messages[Key]>>];
 
-const plural = new Intl.PluralRules('en');
+type Text = string | { readonly one: string; readonly other: string };
+
+/** The same messages in another language. */
+export type Translation = {
+  readonly [Key in MessageKey]: Messages[Key] extends string
+    ? string
+    : { readonly one: string; readonly other: string };
+};
+
+export const LANGUAGES = ['en', 'de'] as const;
+export type Language = (typeof LANGUAGES)[number];
+
+let language: Language = 'en';
+let spoken: Readonly<Record<string, Text>> = {};
+let plural = new Intl.PluralRules(language);
+
+export const spokenLanguage = (): Language => language;
+
+/** Adds messages; another language than before drops the ones that there were. */
+export function speak(next: Language, messages: Readonly<Record<string, Text>>): void {
+  spoken = next === language ? { ...spoken, ...messages } : { ...messages };
+  if (next === language) return;
+  language = next;
+  plural = new Intl.PluralRules(next);
+}
 
 /** The message of that key; a message with `one` and `other` is chosen by its `count`. */
 export function t<Key extends MessageKey>(key: Key, ...[values]: Arguments<Key>): string {
-  const message: string | { readonly one: string; readonly other: string } = en[key];
+  const message = spoken[key] ?? key;
   const given = values as Readonly<Record<string, string | number>> | undefined;
   const text =
     typeof message === 'string'

@@ -45,13 +45,23 @@ export const BOUNDS = {
   conductivity: { min: 0, max: 10 },
   steelCost: { min: 0.001, max: 0.9 },
   pitch: { min: 0.02, max: 5 },
-  barRadius: { min: 0.001, max: 0.05 }
+  barRadius: { min: 0.001, max: 0.05 },
+  bendRadius: { min: 0, max: 5_000 },
+  leafTravel: { min: -50, max: 50 },
+  dimensionOffset: { min: -100, max: 100 },
+  metresPerPixel: { min: 1e-5, max: 100 },
+  opacity: { min: 0.05, max: 1 }
 } as const;
 
 /** How many of each the document may hold. */
 export const COUNTS = {
   lanes: 200,
   marks: 2_000,
+  underlays: 4,
+  /** Pixels along a side. */
+  picturePixels: 8_192,
+  /** Characters of a picture's bytes as base64: 6 MB; four of them fit into the largest file. */
+  pictureText: 8_000_000,
   loops: 500,
   cables: 100,
   cablesInRow: 8,

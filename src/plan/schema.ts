@@ -7,6 +7,7 @@
 import { z } from 'zod';
 import { BOUNDS, COUNTS } from './bounds';
 import { angle, id, name, note, point, points, side, whole, within } from './schema/basics';
+import { ARROW_TURNS, bends, handling, layers, opening, underlay } from './schema/drawing';
 import { traffic } from './schema/traffic';
 import { metal, vehicle } from './schema/vehicles';
 
@@ -71,6 +72,7 @@ export const loop = z.looseObject({
     .default({ length: 0 }),
   /** A resistance that the model does not know (a joint, losses in the ground), in series with the loop. */
   addedResistance_ohm: within(BOUNDS.addedResistance).optional(),
+  ...handling,
   shape
 });
 
@@ -80,7 +82,10 @@ export const lane = z.looseObject({
   centreline: points(2),
   width: within(BOUNDS.laneWidth),
   /** The largest vehicle that uses the lane: what the loops of the next lane must not see. */
-  largestVehicle: id.optional()
+  largestVehicle: id.optional(),
+  /** The centreline counts; this says what it was drawn from, so that it can be bent again. */
+  bends: bends.optional(),
+  ...handling
 });
 
 const MARK_KINDS = [
@@ -102,7 +107,14 @@ export const mark = z.looseObject({
   id,
   kind: z.enum(MARK_KINDS),
   points: points(1),
-  text: note.optional()
+  text: note.optional(),
+  /** Of a gate, whose points run from the hinge or the post to the tip of the closed leaf. */
+  opening: opening.optional(),
+  /** Of an arrow, whose points run from its tail to its head. */
+  turn: z.enum(ARROW_TURNS).optional(),
+  /** Of a dimension: how far its line lies to the left of the way from one point to the other, metres. */
+  offset: within(BOUNDS.dimensionOffset).optional(),
+  ...handling
 });
 
 /** A stated figure holds at the operating frequency; one that is not stated follows from the pair's geometry. */
@@ -221,9 +233,9 @@ export const conduit = z.looseObject({
 });
 
 /** A way across the plan that is no lane: what a vehicle takes when it turns, cuts a corner or changes lanes. */
-export const path = z.looseObject({ id, name: name.default(''), points: points(2) });
+export const path = z.looseObject({ id, name: name.default(''), points: points(2), ...handling });
 
-export const probe = z.looseObject({ vehicle: id, at: point, heading: angle.default(90) });
+export const probe = z.looseObject({ vehicle: id, at: point, heading: angle.default(90), ...handling });
 
 export const steel = z.discriminatedUnion('kind', [
   z.looseObject({
@@ -233,14 +245,16 @@ export const steel = z.discriminatedUnion('kind', [
     pitch: within(BOUNDS.pitch),
     barRadius: within(BOUNDS.barRadius),
     outline: points(3),
-    ...metal
+    ...metal,
+    ...handling
   }),
   z.looseObject({
     id,
     kind: z.literal('plate'),
     depth: within({ min: -5, max: 5 }),
     outline: points(3),
-    ...metal
+    ...metal,
+    ...handling
   })
 ]);
 
@@ -298,6 +312,8 @@ export const site = z.looseObject({
   vehicles: z.array(vehicle).max(COUNTS.vehicles).default([]),
   probes: z.array(probe).max(COUNTS.probes).default([]),
   paths: z.array(path).max(COUNTS.paths).default([]),
+  underlays: z.array(underlay).max(COUNTS.underlays).default([]),
+  layers: layers.optional(),
   traffic: traffic.optional(),
   steel: z.array(steel).max(COUNTS.steel).default([]),
   readings: z.array(reading).max(COUNTS.readings).default([]),
@@ -341,6 +357,12 @@ export type VehiclePart = Vehicle['parts'][number];
 export type HeightCalibration = NonNullable<Vehicle['calibration']>;
 export type Probe = Site['probes'][number];
 export type Path = Site['paths'][number];
+export type Underlay = Site['underlays'][number];
+export type Picture = NonNullable<Underlay['picture']>;
+export type LayerName = 'underlay' | 'lanes' | 'loops' | 'notes';
+export type Bends = NonNullable<Lane['bends']>;
+export type Opening = NonNullable<Mark['opening']>;
+export type ArrowTurn = NonNullable<Mark['turn']>;
 export type Output = Channel['output'];
 export type Traffic = NonNullable<Site['traffic']>;
 export type Stream = Traffic['streams'][number];

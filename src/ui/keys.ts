@@ -1,10 +1,13 @@
 /** Keys of the page: which presses go to the editor, and how a key is written for people. */
 import { commands } from '#editor/commands/index';
+import { t } from '#i18n/message';
 import type { Command, KeyInput, ToolName } from '#editor/types';
 
-const byId = new Map(commands.map((command) => [command.id, command]));
+const byId = new Map<string, Command>(commands.map((command) => [command.id, command]));
 
 export const commandOf = (id: string): Command | undefined => byId.get(id);
+
+export const commandLabel = ({ id }: Command): string => t(`command.${id}`);
 
 export const keysOfTool = (tool: ToolName): string | undefined => byId.get(`tool-${tool}`)?.keys[0];
 

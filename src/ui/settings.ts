@@ -1,6 +1,10 @@
 /** What a person likes, apart from any site. */
 
 const THEMES = ['system', 'light', 'dark'] as const;
+/** Of the plan: as the page is, or always the same. */
+export const DRAWING_THEMES = ['page', 'light', 'dark'] as const;
+export const WHEELS = ['zoom', 'pan'] as const;
+export const LANGUAGE_CHOICES = ['system', 'en', 'de'] as const;
 export const VIEWS = ['circuits', 'passing', 'frequencies', 'units', 'vehicles', 'quantities'] as const;
 /** How the frequencies of all channels are shown. */
 export const FREQUENCY_MODES = ['chart', 'table', 'simulator'] as const;
@@ -28,6 +32,9 @@ const SECTIONS = [
 ] as const;
 
 export type Theme = (typeof THEMES)[number];
+export type DrawingTheme = (typeof DRAWING_THEMES)[number];
+export type Wheel = (typeof WHEELS)[number];
+export type LanguageChoice = (typeof LANGUAGE_CHOICES)[number];
 export type ViewName = (typeof VIEWS)[number];
 export type PassingMode = (typeof PASSING_MODES)[number];
 export type FrequencyMode = (typeof FREQUENCY_MODES)[number];
@@ -36,6 +43,12 @@ export type LiveFigure = (typeof LIVE_FIGURES)[number];
 
 export interface Settings {
   readonly theme: Theme;
+  readonly drawingTheme: DrawingTheme;
+  readonly language: LanguageChoice;
+  /** What a turned wheel does; with control, and two fingers that pinch, always zoom. */
+  readonly wheel: Wheel;
+  /** Once a pen was seen, a finger only moves the view. */
+  readonly penDraws: boolean;
   readonly view: ViewName;
   readonly frequencyMode: FrequencyMode;
   readonly passingMode: PassingMode;
@@ -55,6 +68,10 @@ export const LOWER_PANEL = { least: 120, most: 560 } as const;
 
 export const DEFAULT_SETTINGS: Settings = {
   theme: 'system',
+  drawingTheme: 'page',
+  language: 'system',
+  wheel: 'zoom',
+  penDraws: true,
   view: 'circuits',
   frequencyMode: 'chart',
   passingMode: 'along',
@@ -101,6 +118,10 @@ export function readSettings(found: unknown): Settings {
   const opened = stored['openSections'];
   return {
     theme: oneOf(THEMES, 'theme', usual.theme),
+    drawingTheme: oneOf(DRAWING_THEMES, 'drawingTheme', usual.drawingTheme),
+    language: oneOf(LANGUAGE_CHOICES, 'language', usual.language),
+    wheel: oneOf(WHEELS, 'wheel', usual.wheel),
+    penDraws: flag('penDraws', usual.penDraws),
     view: oneOf(VIEWS, 'view', usual.view),
     frequencyMode: oneOf(FREQUENCY_MODES, 'frequencyMode', usual.frequencyMode),
     passingMode: oneOf(PASSING_MODES, 'passingMode', usual.passingMode),

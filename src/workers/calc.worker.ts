@@ -3,6 +3,7 @@ import { expose } from 'comlink';
 import { createAssessor } from '#analysis/assess';
 import { createMeans } from '#analysis/means';
 import { createAnswerer, type QuestionKind } from '#analysis/questions';
+import { loadMessages } from '#i18n/load';
 import type { Site } from '#plan/schema';
 import type { Answer, Question, Reply } from './transport';
 
@@ -27,9 +28,12 @@ const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve))
 /** Of each kind: an older one that is still open gives up at its next pause. */
 const newest = new Map<QuestionKind, number>();
 
+const messages = loadMessages('en', ['analysis']);
+
 const api = {
   /** Answers at once with what is ready; `prepare` first gets more of it ready. */
-  assess(site: Site, revision: number, prepare: boolean): Answer {
+  async assess(site: Site, revision: number, prepare: boolean): Promise<Answer> {
+    await messages;
     if (prepare) goOn(site);
     return { revision, assessment: assessor.assess(site, 'prepared') };
   },
@@ -41,6 +45,7 @@ const api = {
     onShare: (share: number) => void
   ): Promise<Reply<K> | null> {
     newest.set(kind, revision);
+    await messages;
     const steps = answerInSteps(kind, site, asked);
     for (;;) {
       const start = performance.now();

@@ -14,6 +14,7 @@ const fields = (name: string): object => ({
   wires: [],
   conduits: [],
   paths: [],
+  underlays: [],
   ...(JSON.parse(archived(name)) as object)
 });
 

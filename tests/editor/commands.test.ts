@@ -1,3 +1,4 @@
+import { t } from '#i18n/message';
 import { describe, expect, it } from 'vitest';
 import type { Point } from '#plan/schema';
 import { centreOf } from '#plan/shapes/index';
@@ -43,7 +44,7 @@ describe('keys', () => {
   it('belong to commands with ids and labels of their own', () => {
     const ids = commands.map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
-    const labels = commands.map(({ label }) => label);
+    const labels = commands.map(({ id }) => t(`command.${id}`));
     expect(new Set(labels).size).toBe(labels.length);
   });
 

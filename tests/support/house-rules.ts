@@ -31,18 +31,18 @@ const EVERY_ROOM_OF_THE_PRODUCT = [
 const PAGE_PACKAGES = ['svelte', 'svelte/*', '@lucide/svelte', '@lucide/svelte/*', 'd3-*', '$app/*'];
 
 export const ROOMS: Readonly<Record<string, Room>> = {
-  units: { rooms: [], packages: [], withoutPage: true },
+  units: { rooms: ['i18n'], packages: [], withoutPage: true },
   i18n: { rooms: [], packages: [], withoutPage: true },
   physics: { rooms: ['units'], packages: [], withoutPage: true },
-  plan: { rooms: ['units'], packages: ['zod'], withoutPage: true },
-  analysis: { rooms: ['units', 'physics', 'plan'], packages: [], withoutPage: true },
-  editor: { rooms: ['units', 'plan'], packages: [], withoutPage: true },
-  exchange: { rooms: ['units', 'plan', 'analysis'], packages: ['papaparse'], withoutPage: true },
-  storage: { rooms: ['plan'], packages: ['idb'] },
-  workers: { rooms: ['plan', 'analysis'], packages: ['comlink'] },
-  cli: { rooms: ['units', 'plan', 'analysis', 'exchange'], packages: ['node:*'], withoutPage: true },
+  plan: { rooms: ['i18n', 'units'], packages: ['zod'], withoutPage: true },
+  analysis: { rooms: ['i18n', 'units', 'physics', 'plan'], packages: [], withoutPage: true },
+  editor: { rooms: ['i18n', 'units', 'plan'], packages: [], withoutPage: true },
+  exchange: { rooms: ['i18n', 'units', 'plan', 'analysis'], packages: ['papaparse'], withoutPage: true },
+  storage: { rooms: ['i18n', 'plan'], packages: ['idb'] },
+  workers: { rooms: ['i18n', 'plan', 'analysis'], packages: ['comlink'] },
+  cli: { rooms: ['i18n', 'units', 'plan', 'analysis', 'exchange'], packages: ['node:*'], withoutPage: true },
   canvas: {
-    rooms: ['units', 'plan', 'editor'],
+    rooms: ['i18n', 'units', 'plan', 'editor'],
     typesOf: ['analysis'],
     packages: ['konva', 'konva/*']
   },

@@ -4,6 +4,10 @@ import { DEFAULT_SETTINGS, heightOf, LOWER_PANEL, readSettings, VIEWS, type Sett
 test('settings are read back as they were', () => {
   const chosen: Settings = {
     theme: 'dark',
+    drawingTheme: 'light',
+    language: 'de',
+    wheel: 'pan',
+    penDraws: false,
     view: 'quantities',
     frequencyMode: 'table',
     passingMode: 'calls',

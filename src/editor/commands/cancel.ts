@@ -2,7 +2,6 @@ import type { Command } from '../types';
 
 export const cancel: Command = {
   id: 'cancel',
-  label: 'Cancel',
   keys: ['Escape'],
   applies: ({ busy, tool, selection }) => busy || tool !== 'select' || selection.length > 0,
   run: (editor) => editor.cancel()

@@ -25,7 +25,6 @@ function put(editor: Editor, by: Point): void {
 
 export const copy: Command = {
   id: 'copy',
-  label: 'Copy',
   keys: ['Control+C'],
   applies: hasSelection,
   run: take
@@ -33,7 +32,6 @@ export const copy: Command = {
 
 export const cut: Command = {
   id: 'cut',
-  label: 'Cut',
   keys: ['Control+X'],
   applies: hasSelection,
   run(editor) {
@@ -50,7 +48,6 @@ export const cut: Command = {
 /** With the pointer over the plan the copies come there, else beside the origin, each time one step further. */
 export const paste: Command = {
   id: 'paste',
-  label: 'Paste',
   keys: ['Control+V'],
   applies: ({ busy }) => !busy,
   run(editor) {
@@ -71,7 +68,6 @@ export const paste: Command = {
 
 export const pasteInPlace: Command = {
   id: 'paste-in-place',
-  label: 'Paste in place',
   keys: ['Control+Shift+V'],
   applies: ({ busy }) => !busy,
   run: (editor) => put(editor, [0, 0])

@@ -5,7 +5,6 @@ import { hasSelection } from './conditions';
 
 export const remove: Command = {
   id: 'delete',
-  label: 'Delete',
   keys: ['Delete', 'Backspace'],
   applies: hasSelection,
   run(editor) {

@@ -21,7 +21,6 @@ function repeated({ state, scratch }: Editor): Point | null {
 
 export const duplicate: Command = {
   id: 'duplicate',
-  label: 'Duplicate',
   keys: ['Control+D'],
   applies: hasSelection,
   run(editor) {

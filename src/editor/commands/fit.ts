@@ -2,7 +2,6 @@ import type { Command } from '../types';
 
 export const fitAll: Command = {
   id: 'fit-all',
-  label: 'Show everything',
   keys: ['F', 'Home'],
   applies: () => true,
   run: (editor) => editor.fit('all')
@@ -10,7 +9,6 @@ export const fitAll: Command = {
 
 export const fitSelection: Command = {
   id: 'fit-selection',
-  label: 'Show the selection',
   keys: ['Shift+F'],
   applies: ({ selection }) => selection.length > 0,
   run: (editor) => editor.fit('selection')

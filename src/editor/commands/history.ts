@@ -2,7 +2,6 @@ import type { Command } from '../types';
 
 export const undo: Command = {
   id: 'undo',
-  label: 'Undo',
   keys: ['Control+Z'],
   applies: ({ undoLabel, busy }) => busy || undoLabel !== null,
   run: (editor) => editor.undo()
@@ -10,7 +9,6 @@ export const undo: Command = {
 
 export const redo: Command = {
   id: 'redo',
-  label: 'Redo',
   keys: ['Control+Shift+Z', 'Control+Y'],
   applies: ({ redoLabel, busy }) => !busy && redoLabel !== null,
   run: (editor) => editor.redo()

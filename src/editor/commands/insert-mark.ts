@@ -18,9 +18,8 @@ function placeFor({ site, viewport, snap }: EditorState): Point {
   return at;
 }
 
-const insert = (kind: PlacedMark, label: string, key: string): Command => ({
+const insert = (kind: PlacedMark, key: string): Command => ({
   id: `insert-${kind}`,
-  label,
   keys: [key],
   applies: ({ busy }) => !busy,
   run(editor) {
@@ -29,7 +28,4 @@ const insert = (kind: PlacedMark, label: string, key: string): Command => ({
   }
 });
 
-export const insertMarks: readonly Command[] = [
-  insert('pull-box', 'Insert a pull box', 'Shift+J'),
-  insert('cabinet', 'Insert a cabinet', 'Shift+K')
-];
+export const insertMarks: readonly Command[] = [insert('pull-box', 'Shift+J'), insert('cabinet', 'Shift+K')];

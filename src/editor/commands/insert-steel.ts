@@ -22,7 +22,6 @@ function placeFor({ site, selection, viewport }: EditorState): Box {
 
 export const insertSteel: Command = {
   id: 'insert-steel',
-  label: 'Insert steel, under the selected loops if there are any',
   keys: ['Shift+B'],
   applies: ({ busy }) => !busy,
   run(editor) {

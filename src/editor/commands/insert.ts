@@ -79,8 +79,7 @@ const KEYS: Readonly<Record<ShapeKind, string>> = {
 };
 
 export const inserts: readonly Command[] = SHAPE_KINDS.map((kind) => ({
-  id: `insert-${kind}`,
-  label: `Insert a ${kind}`,
+  id: `insert-${kind}` as const,
   keys: [KEYS[kind]],
   applies: ({ busy }) => !busy,
   run: (editor) => insertShape(editor, kind)

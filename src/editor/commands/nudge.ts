@@ -7,7 +7,11 @@ import { hasSelection } from './conditions';
 
 const COARSE = 10;
 
-const DIRECTIONS: readonly (readonly [name: string, key: string, towards: Point])[] = [
+const DIRECTIONS: readonly (readonly [
+  name: 'left' | 'right' | 'up' | 'down',
+  key: string,
+  towards: Point
+])[] = [
   ['left', 'ArrowLeft', [-1, 0]],
   ['right', 'ArrowRight', [1, 0]],
   ['up', 'ArrowUp', [0, 1]],
@@ -28,14 +32,12 @@ function nudge(editor: Editor, towards: Point, times: number): void {
 export const nudges: readonly Command[] = DIRECTIONS.flatMap(([name, key, towards]): Command[] => [
   {
     id: `nudge-${name}`,
-    label: `Nudge ${name}`,
     keys: [key],
     applies: hasSelection,
     run: (editor) => nudge(editor, towards, 1)
   },
   {
     id: `nudge-${name}-far`,
-    label: `Nudge ${name} ten steps`,
     keys: [`Shift+${key}`],
     applies: hasSelection,
     run: (editor) => nudge(editor, towards, COARSE)

@@ -16,7 +16,6 @@ function rotate(editor: Editor, degrees: number): void {
 
 export const rotateLeft: Command = {
   id: 'rotate-left',
-  label: 'Rotate 90° to the left',
   keys: ['T'],
   applies: hasSelection,
   run: (editor) => rotate(editor, 90)
@@ -24,7 +23,6 @@ export const rotateLeft: Command = {
 
 export const rotateRight: Command = {
   id: 'rotate-right',
-  label: 'Rotate 90° to the right',
   keys: ['Shift+T'],
   applies: hasSelection,
   run: (editor) => rotate(editor, -90)

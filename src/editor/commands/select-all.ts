@@ -3,7 +3,6 @@ import type { Command } from '../types';
 
 export const selectAll: Command = {
   id: 'select-all',
-  label: 'Select all',
   keys: ['Control+A'],
   applies: ({ busy }) => !busy,
   run: (editor) => editor.select(allRefs(editor.state.site))

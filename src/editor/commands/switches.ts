@@ -8,7 +8,6 @@ function flip(editor: Editor, key: 'showGrid' | 'grid' | 'objects'): void {
 
 export const toggleGrid: Command = {
   id: 'toggle-grid',
-  label: 'Show the grid',
   keys: ['G'],
   applies: () => true,
   run: (editor) => flip(editor, 'showGrid')
@@ -16,7 +15,6 @@ export const toggleGrid: Command = {
 
 export const toggleGridSnap: Command = {
   id: 'toggle-grid-snap',
-  label: 'Snap to the grid',
   keys: ['Shift+G'],
   applies: () => true,
   run: (editor) => flip(editor, 'grid')
@@ -24,7 +22,6 @@ export const toggleGridSnap: Command = {
 
 export const toggleObjectSnap: Command = {
   id: 'toggle-object-snap',
-  label: 'Snap to lanes and loops',
   keys: ['O'],
   applies: () => true,
   run: (editor) => flip(editor, 'objects')

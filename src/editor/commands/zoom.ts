@@ -9,7 +9,6 @@ function zoom(editor: Editor, factor: number): void {
 
 export const zoomIn: Command = {
   id: 'zoom-in',
-  label: 'Zoom in',
   keys: ['+', '='],
   applies: () => true,
   run: (editor) => zoom(editor, FACTOR)
@@ -17,7 +16,6 @@ export const zoomIn: Command = {
 
 export const zoomOut: Command = {
   id: 'zoom-out',
-  label: 'Zoom out',
   keys: ['-', '_'],
   applies: () => true,
   run: (editor) => zoom(editor, 1 / FACTOR)

@@ -27,6 +27,17 @@ export const tools: Readonly<Record<ToolName, ToolState>> = {
   steel: steelTool,
   'pull-box': placeMarkTool('pull-box'),
   cabinet: placeMarkTool('cabinet'),
+  // Placed here until each has a tool of its own.
+  kerb: idle,
+  island: idle,
+  arrow: idle,
+  gate: idle,
+  cover: idle,
+  joint: idle,
+  conduit: idle,
+  note: idle,
+  dimension: idle,
+  calibrate: idle,
   path: pathTool,
   vehicle: vehicleTool,
   measure: measureTool

@@ -40,6 +40,7 @@ export function extractThings(site: Site, things: readonly Thing[]): Site {
     paths: site.paths.filter(({ id }) => paths.has(id)),
     probes: site.probes.filter((_, index) => probes.has(String(index))),
     circuits,
+    underlays: [],
     readings: [],
     conduits: [],
     steel: site.steel.filter(({ id }) => steel.has(id))

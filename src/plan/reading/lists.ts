@@ -18,6 +18,7 @@ const ELEMENTS = {
   vehicles: site.shape.vehicles.unwrap().element,
   probes: site.shape.probes.unwrap().element,
   paths: site.shape.paths.unwrap().element,
+  underlays: site.shape.underlays.unwrap().element,
   steel: site.shape.steel.unwrap().element,
   readings: site.shape.readings.unwrap().element
 } as const;

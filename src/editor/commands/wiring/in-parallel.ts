@@ -7,7 +7,6 @@ const wire = (site: Site, loops: readonly string[]): Site => wireTogether(site, 
 
 export const wireInParallel: Command = {
   id: 'join-in-parallel',
-  label: 'Wire the loops in parallel',
   keys: ['Shift+W'],
   applies: (state) => wouldChange(state, wire),
   run: (editor) => {

@@ -7,7 +7,6 @@ const wire = (site: Site, loops: readonly string[]): Site => wireTogether(site, 
 
 export const wireInSeries: Command = {
   id: 'join-in-series',
-  label: 'Wire the loops in series',
   keys: ['W'],
   applies: (state) => wouldChange(state, wire),
   run: (editor) => {

@@ -8,7 +8,6 @@ const led = (state: EditorState): Site =>
 
 export const leadInToCabinet: Command = {
   id: 'lead-in',
-  label: 'Draw the lead-ins to the nearest cabinet',
   keys: ['Shift+U'],
   applies: (state) => !state.busy && led(state) !== state.site,
   run: (editor) => {

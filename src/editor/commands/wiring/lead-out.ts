@@ -7,7 +7,6 @@ const led = (site: Site, loops: readonly string[]): Site => loops.reduce(leadOut
 
 export const leadOutToBox: Command = {
   id: 'lead-out',
-  label: 'Lead the tails out to the nearest pull box',
   keys: ['U'],
   applies: (state) => wouldChange(state, led),
   run(editor) {

@@ -15,7 +15,6 @@ const reversed = (before: Site, loops: readonly string[]): Site =>
 
 export const reverse: Command = {
   id: 'reverse-winding',
-  label: 'Reverse the winding sense of the loops',
   keys: ['I'],
   applies: (state) => wouldChange(state, reversed),
   run(editor) {

@@ -7,7 +7,6 @@ const wire = (site: Site, loops: readonly string[]): Site => wireTogether(site, 
 
 export const wireSeriesParallel: Command = {
   id: 'join-series-parallel',
-  label: 'Wire the loops as two equal strings in parallel',
   keys: ['X'],
   applies: (state) => wouldChange(state, wire),
   run: (editor) => {

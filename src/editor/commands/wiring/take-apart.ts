@@ -5,7 +5,6 @@ import { circuitsOf } from './selected';
 
 export const takeApart: Command = {
   id: 'split-circuit',
-  label: 'Give each loop its own circuit',
   keys: ['Shift+X'],
   applies: (state) => !state.busy && circuitsOf(state).some((circuit) => loopsIn(circuit).length > 1),
   run(editor) {

@@ -1,0 +1,3 @@
+import type { Translation } from '../../message';
+
+export const messages: Partial<Translation> = {};

@@ -1,0 +1,2 @@
+/** Arranging, layers, locks, the context menu, the command palette, several things at once. */
+export const arrange = {} as const;

@@ -1,0 +1,32 @@
+/** What the page says before anything else is asked for. */
+import { arrange } from '../arrange';
+import { details } from '../details';
+import { drawing } from '../drawing';
+import { editor } from '../editor';
+import { entry } from '../entry';
+import { keeping } from '../keeping';
+import { plan } from '../plan';
+import { readout } from '../readout';
+import { refusals } from '../refusals';
+import { shell } from '../shell';
+import { steel } from '../steel';
+import { underlay } from '../underlay';
+import { views } from '../views';
+import { wiring } from '../wiring';
+
+export const messages = {
+  ...arrange,
+  ...details,
+  ...drawing,
+  ...editor,
+  ...entry,
+  ...keeping,
+  ...plan,
+  ...readout,
+  ...refusals,
+  ...shell,
+  ...steel,
+  ...underlay,
+  ...views,
+  ...wiring
+} as const;

@@ -1,0 +1,46 @@
+/** What views and dialogs say that are looked at later. */
+import { across } from '../across';
+import { advice } from '../advice';
+import { along } from '../along';
+import { approach } from '../approach';
+import { calls } from '../calls';
+import { explain } from '../explain';
+import { explainCircuit } from '../explain-circuit';
+import { explainPasses } from '../explain-passes';
+import { frequencies } from '../frequencies';
+import { glossary } from '../glossary';
+import { help } from '../help';
+import { map } from '../map';
+import { passing } from '../passing';
+import { planner } from '../planner';
+import { section } from '../section';
+import { settings } from '../settings';
+import { simulator } from '../simulator';
+import { speed } from '../speed';
+import { traffic } from '../traffic';
+import { units } from '../units';
+import { vehicles } from '../vehicles';
+
+export const messages = {
+  ...across,
+  ...advice,
+  ...along,
+  ...approach,
+  ...calls,
+  ...explain,
+  ...explainCircuit,
+  ...explainPasses,
+  ...frequencies,
+  ...glossary,
+  ...help,
+  ...map,
+  ...passing,
+  ...planner,
+  ...section,
+  ...settings,
+  ...simulator,
+  ...speed,
+  ...traffic,
+  ...units,
+  ...vehicles
+} as const;

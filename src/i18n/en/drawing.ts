@@ -1,0 +1,2 @@
+/** Tools that draw, and what they say. */
+export const drawing = {} as const;

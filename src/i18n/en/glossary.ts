@@ -1,0 +1,2 @@
+/** What the terms of the trade mean. */
+export const glossary = {} as const;

@@ -1,0 +1,2 @@
+/** Key list, first steps, ideas. */
+export const help = {} as const;

@@ -1,0 +1,2 @@
+/** Keeping, finding again and handing on sites. */
+export const keeping = {} as const;

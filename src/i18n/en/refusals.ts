@@ -1,0 +1,2 @@
+/** Why an entry or a file cannot be taken. */
+export const refusals = {} as const;

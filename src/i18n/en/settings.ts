@@ -1,0 +1,2 @@
+/** What a person likes, apart from any site. */
+export const settings = {} as const;

@@ -1,0 +1,2 @@
+/** Pictures under the plan. */
+export const underlay = {} as const;
