@@ -1,6 +1,8 @@
 /** What happens before the page can be shown: find a slot for this tab, recover its site, or take the demo. */
 import { version } from '$app/environment';
-import { loadMessages } from '#i18n/load';
+import { languageOf } from '#i18n/choose';
+import { speakFirstWords } from '#i18n/first-words';
+import { loadMessages, speakLanguage } from '#i18n/load';
 import { demoSite } from '#plan/demo';
 import { readSite } from '#plan/read';
 import type { Site } from '#plan/schema';
@@ -39,10 +41,14 @@ async function newestSlot(store: StateStore): Promise<string | null> {
 
 /** `isSafe`: the page was asked to start without reading anything that is stored. */
 export async function openWorkbench(isSafe: boolean): Promise<Workbench> {
-  await loadMessages('en', ['page']);
-  void loadMessages('en', ['views']);
-  const store = createDatabaseStore();
   const storage = (): TextStorage | null => (isSafe ? null : localStorage);
+  const settings = createStoredValue('kerfline settings', readSettings, storage);
+  const language = languageOf(settings.get().language, navigator.languages);
+  document.documentElement.lang = language;
+  speakFirstWords(language);
+  await speakLanguage(language, ['page']);
+  void loadMessages(language, ['views']);
+  const store = createDatabaseStore();
   const tabSlot = createStoredValue<string | null>(
     'kerfline tab',
     (found) => (typeof found === 'string' ? found : null),
@@ -68,7 +74,7 @@ export async function openWorkbench(isSafe: boolean): Promise<Workbench> {
     salvage: recovery.aside,
     store,
     slot: claim.slot,
-    settings: createStoredValue('kerfline settings', readSettings, storage),
+    settings,
     files: browserFileHost,
     connect: connectWorker,
     version
@@ -83,6 +89,8 @@ export async function openWorkbench(isSafe: boolean): Promise<Workbench> {
     if (last) leaveLastWords(lastWords, last);
     void bench.flush();
   });
+  // the browser's languages, not ours
+  listen(window, 'languagechange', () => void bench.followLanguage());
   listen(document, 'visibilitychange', () => {
     if (document.visibilityState === 'hidden') void bench.flush();
   });

@@ -5,7 +5,9 @@ import type { Assessment } from '#analysis/results';
 import type { MapPicture, Moment } from '#canvas/frame';
 import { createEditor } from '#editor/create-editor';
 import type { Editor, EditorState } from '#editor/types';
-import { t } from '#i18n/message';
+import { languageOf } from '#i18n/choose';
+import { speakLanguage } from '#i18n/load';
+import { spokenLanguage, t, type Language } from '#i18n/message';
 import { readSite, writeSite } from '#plan/read';
 import type { Site } from '#plan/schema';
 import { withoutPictures } from '#plan/underlays';
@@ -25,7 +27,7 @@ import { keptStates, type SetAside, type StateStore } from '#storage/states';
 import type { StoredValue } from '#storage/stored-value';
 import type { Bench, Calculation, KeptSite, PointedPair, RefusedFile, Salvage, Saving } from '#ui/bench';
 import { frameWork } from '#ui/plan/framing';
-import type { Settings } from '#ui/settings';
+import type { LanguageChoice, Settings } from '#ui/settings';
 import { createAssessmentClient, type AssessmentClient } from '#workers/client';
 import type { Connect } from '#workers/transport';
 import { ReleaseWatch } from './update.svelte';
@@ -65,6 +67,7 @@ export class Workbench implements Bench {
   #calculation = $state.raw<Calculation>({ kind: 'working' });
   #saving = $state.raw<Saving>({ kind: 'saved' });
   #settings: Settings;
+  #language = $state.raw<Language>(spokenLanguage());
   #handle = $state.raw<FileHandle | null>(null);
   #pointed = $state.raw<PointedPair | null>(null);
   #map = $state.raw<MapPicture | null>(null);
@@ -160,6 +163,9 @@ export class Workbench implements Bench {
   get settings() {
     return this.#settings;
   }
+  get language() {
+    return this.#language;
+  }
   get theme() {
     const { theme } = this.#settings;
     return theme === 'system' ? (this.#dark.current ? 'dark' : 'light') : theme;
@@ -183,6 +189,23 @@ export class Workbench implements Bench {
   change(settings: Partial<Settings>) {
     this.#settings = { ...this.#settings, ...settings };
     this.#parts.settings.set(this.#settings);
+  }
+
+  async setLanguage(choice: LanguageChoice) {
+    this.change({ language: choice });
+    await this.followLanguage();
+  }
+
+  /** Speaks what the settings and the browser ask for; what was drawn and undone stays. */
+  async followLanguage() {
+    await speakLanguage(languageOf(this.#settings.language, navigator.languages), ['page', 'views']);
+    const language = spokenLanguage();
+    if (language === this.#language) return;
+    document.documentElement.lang = language;
+    this.#language = language;
+    // the worker's texts are the old language's
+    this.#revision++;
+    this.#client.request(withoutPictures(this.shown), this.#revision);
   }
 
   retryCalculation() {

@@ -1,20 +1,48 @@
-/** Pictures under the plan: where they lie, and a drawing without them. */
-import { add, rotate } from './geometry/points';
+/** Pictures under the plan: where they lie, how they were scaled, and a drawing without them. */
+import { add, rotate, subtract } from './geometry/points';
 import type { Point, Site, Underlay } from './schema';
 
 /** Pixels of a picture that is missing: a place is kept for it. */
 const MISSING = { width: 400, height: 300 } as const;
 
+/** A picture's sides in its own pixels. */
+export const pixelsOf = ({
+  picture
+}: Pick<Underlay, 'picture'>): { readonly width: number; readonly height: number } => picture ?? MISSING;
+
 /** From pixels (from the upper left corner, down is positive) to the plan. */
-export function pixelOnPlan({ picture, at, metresPerPixel, rotation }: Underlay, [x, y]: Point): Point {
-  const { width, height } = picture ?? MISSING;
+export function pixelOnPlan(underlay: Underlay, [x, y]: Point): Point {
+  const { at, metresPerPixel, rotation } = underlay;
+  const { width, height } = pixelsOf(underlay);
   const local: Point = [(x - width / 2) * metresPerPixel, (height / 2 - y) * metresPerPixel];
   return add(at, rotate(local, rotation));
 }
 
+/** The other way round: the pixel that lies under a point of the plan, inside the picture or not. */
+export function pixelUnder(underlay: Underlay, point: Point): Point {
+  const { at, metresPerPixel, rotation } = underlay;
+  const { width, height } = pixelsOf(underlay);
+  const [x, y] = rotate(subtract(point, at), -rotation);
+  return [width / 2 + x / metresPerPixel, height / 2 - y / metresPerPixel];
+}
+
+export function isOnPicture(underlay: Underlay, [x, y]: Point): boolean {
+  const { width, height } = pixelsOf(underlay);
+  return x >= 0 && y >= 0 && x <= width && y <= height;
+}
+
+/** Until two points and the distance between them were given, a picture's size is a guess. */
+export const isToScale = ({ scaledBy }: Pick<Underlay, 'scaledBy'>): boolean => scaledBy !== undefined;
+
+/** The two points that it was scaled by, on the plan as it lies now; null for one that is not to scale. */
+export function spanOnPlan(underlay: Underlay): readonly [Point, Point] | null {
+  const { scaledBy } = underlay;
+  return scaledBy ? [pixelOnPlan(underlay, scaledBy.from), pixelOnPlan(underlay, scaledBy.to)] : null;
+}
+
 /** Corners from the lower left, counter-clockwise as the picture stands upright. */
 export function underlayOutline(underlay: Underlay): Point[] {
-  const { width, height } = underlay.picture ?? MISSING;
+  const { width, height } = pixelsOf(underlay);
   const corners: Point[] = [[0, height], [width, height], [width, 0], [0, 0]]; // prettier-ignore
   return corners.map((corner) => pixelOnPlan(underlay, corner));
 }
@@ -27,4 +55,22 @@ export function withoutPictures(site: Site): Site {
   const known = WITHOUT.get(site) ?? { ...site, underlays: [] };
   WITHOUT.set(site, known);
   return known;
+}
+
+export const missingPictures = (site: Site): readonly Underlay[] =>
+  site.underlays.filter(({ picture }) => picture === null);
+
+/**
+ * Pictures that are missing here and there in another state of the same document, taken over from it: what a file
+ * holds is never lost by saving over it. The same site if there is none.
+ */
+export function withPicturesOf(site: Site, other: Site): Site {
+  let isNew = false;
+  const underlays = site.underlays.map((underlay) => {
+    const kept = underlay.picture ? null : other.underlays.find(({ id }) => id === underlay.id)?.picture;
+    if (!kept) return underlay;
+    isNew = true;
+    return { ...underlay, picture: kept };
+  });
+  return isNew ? { ...site, underlays } : site;
 }

@@ -4,8 +4,9 @@ import type { AnswerTo, Asked, QuestionKind } from '#analysis/questions';
 import type { Assessment, BeatVerdict } from '#analysis/results';
 import type { MapPicture, Moment } from '#canvas/frame';
 import type { Editor, EditorState } from '#editor/types';
+import type { Language } from '#i18n/message';
 import type { Site } from '#plan/schema';
-import type { Settings } from './settings';
+import type { LanguageChoice, Settings } from './settings';
 
 export type Calculation =
   | { readonly kind: 'idle' }
@@ -68,6 +69,8 @@ export interface Bench {
   readonly calculation: Calculation;
   readonly saving: Saving;
   readonly settings: Settings;
+  /** What the page speaks; it is mounted anew for another. */
+  readonly language: Language;
   readonly theme: 'light' | 'dark';
   /** Name of the file that Save writes to, if there is one. */
   readonly fileName: string | null;
@@ -81,6 +84,8 @@ export interface Bench {
   readonly version: string;
 
   change(settings: Partial<Settings>): void;
+  /** Rejects, and keeps the language, when its messages cannot be had. */
+  setLanguage(choice: LanguageChoice): Promise<void>;
   retryCalculation(): void;
   /** About the site shown; of each kind only the newest question is answered. `onShare` hears how much is done, 0 to 1. */
   ask<K extends QuestionKind>(

@@ -1,3 +1,4 @@
+import { t } from '#i18n/message';
 import { scaled } from './convert';
 import type { QuantityKind } from './kind';
 import { noun, Refusal } from './refusal';
@@ -32,9 +33,7 @@ export function sum(terms: readonly Amount[]): Amount {
   const units = [...new Set(terms.flatMap((term) => term.units))];
   const [unit, other] = units;
   if (other !== undefined && terms.some(isBare)) {
-    throw new Refusal(
-      'a number in the sum has no unit and the others have different ones; write its unit too'
-    );
+    throw new Refusal(t('refusal.mixedSum'));
   }
   const values = terms.map((term) =>
     unit !== undefined && isBare(term) ? scaled(term.value, unit) : term.value
@@ -45,7 +44,7 @@ export function sum(terms: readonly Amount[]): Amount {
 /** Throws a Refusal when both factors have units. */
 export function product(left: Amount, right: Amount, kind: QuantityKind): Amount {
   if (!isBare(left) && !isBare(right)) {
-    throw new Refusal(`a ${noun(kind)} times a ${noun(kind)} is no ${noun(kind)}; leave one unit out`);
+    throw new Refusal(t('refusal.product', { kind: noun(kind) }));
   }
   return { value: left.value * right.value, units: [...left.units, ...right.units] };
 }
@@ -55,13 +54,11 @@ export function product(left: Amount, right: Amount, kind: QuantityKind): Amount
  * inch. Throws a Refusal for a nought below the line and for one quantity over another.
  */
 export function quotient(left: Amount, right: Amount, kind: QuantityKind): Amount {
-  if (right.value === 0) throw new Refusal('a division by nought has no result');
+  if (right.value === 0) throw new Refusal(t('refusal.divisionByNought'));
   if (isBare(right)) return { value: left.value / right.value, units: left.units };
   const [unit] = right.units;
   if (!isBare(left) || right.written === undefined || unit === undefined) {
-    throw new Refusal(
-      `a division by a ${noun(kind)} gives no ${noun(kind)}; divide by a number without a unit`
-    );
+    throw new Refusal(t('refusal.quotient', { kind: noun(kind) }));
   }
   return withUnit(left.value / right.written, unit);
 }

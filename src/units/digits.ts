@@ -1,3 +1,5 @@
+import { decimalSign, type DecimalSign } from '#i18n/locale';
+
 /** Below and from these on, exponents read better than rows of noughts. */
 const SMALLEST_WRITTEN_OUT = 1e-6;
 const LARGEST_WRITTEN_OUT = 1e15;
@@ -25,7 +27,16 @@ export function decimals(value: number, least: number, most: number): string {
   return Number(kept) === 0 ? kept.replace('-', '') : kept;
 }
 
-/** Hyphens become minus signs, which are as wide as a digit's plus; the dot becomes `decimalSign`. */
-export function typeset(number: string, decimalSign: '.' | ',' = '.'): string {
-  return number.replace('.', decimalSign).replace(/^-|(?<=e)-/g, '−');
+/** Hyphens become minus signs, which are as wide as a digit's plus; the dot becomes the reader's decimal sign. */
+export function typeset(number: string, sign: DecimalSign = decimalSign()): string {
+  return number.replace('.', sign).replace(/^-|(?<=e)-/g, '−');
 }
+
+/** So many decimals, as people read them. */
+export const fixed = (value: number, decimals: number): string => typeset(value.toFixed(decimals));
+
+/** So many significant digits, as people read them. */
+export const figures = (value: number, digits: number): string => typeset(value.toPrecision(digits));
+
+/** A number with whatever digits it has, as people read it. */
+export const plain = (value: number): string => typeset(String(value));

@@ -1,3 +1,4 @@
+import { t } from '#i18n/message';
 import { negated, product, quotient, sum, withUnit, type Amount } from './amount';
 import { joinInches, takesInches } from './feet-and-inches';
 import type { QuantityKind } from './kind';
@@ -50,7 +51,7 @@ function readParenthesis(reader: TokenReader, kind: QuantityKind): Amount {
   const inner = readSum(reader, kind);
   if (reader.takeSign(')') === undefined) {
     const found = reader.peek();
-    throw new Refusal(found === undefined ? 'a closing parenthesis is missing' : leftOver(found));
+    throw new Refusal(found === undefined ? t('refusal.noParenthesis') : leftOver(found));
   }
   return inner.units.length === 0
     ? readUnit(inner.value, reader)
@@ -67,12 +68,12 @@ function readUnit(value: number, reader: TokenReader): Amount {
 
 function missingNumber(found: Token | undefined): string {
   return found === undefined
-    ? 'a number is missing at the end'
-    : `a number is missing before ${quoted(found.text)}`;
+    ? t('refusal.noNumberAtEnd')
+    : t('refusal.noNumberBefore', { text: quoted(found.text) });
 }
 
 function leftOver(token: Token): string {
-  if (token.type === 'sign') return `${quoted(token.text)} is not expected there`;
-  if (token.type === 'unit') return `${quoted(token.text)} follows a value that already has its unit`;
-  return `it is not clear how ${quoted(token.text)} belongs to what stands before it; put + between them, or leave the space out`;
+  const text = quoted(token.text);
+  if (token.type === 'sign') return t('refusal.unexpected', { text });
+  return token.type === 'unit' ? t('refusal.secondUnit', { text }) : t('refusal.unrelated', { text });
 }

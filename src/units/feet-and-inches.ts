@@ -1,3 +1,4 @@
+import { t } from '#i18n/message';
 import { withUnit, sum, type Amount } from './amount';
 import type { Token } from './lexer';
 import { Refusal } from './refusal';
@@ -22,17 +23,13 @@ export function joinInches(feet: Amount, feetToken: Token, reader: TokenReader):
   const after = reader.peek(dash + inches.tokens);
   const looseDash = dash === 1 && (reader.peek()?.spaced === true || reader.peek(1)?.spaced === true);
   if (looseDash && feetToken.text !== "'") {
-    throw new Refusal(
-      'the dash between feet and inches may join or subtract; write 6\'-6" or 6 ft 6 in to join'
-    );
+    throw new Refusal(t('refusal.dash'));
   }
   if (!inches.marked && after?.type === 'sign' && '*/'.includes(after.text)) {
-    throw new Refusal(
-      'it is not clear what is multiplied or divided; write the inches with their mark: 6\'-6"'
-    );
+    throw new Refusal(t('refusal.inchesWithoutMark'));
   }
-  if (inches.value >= 12) throw new Refusal('inches behind feet must be less than 12');
-  if (!Number.isInteger(feet.written)) throw new Refusal('feet in front of inches must be a whole number');
+  if (inches.value >= 12) throw new Refusal(t('refusal.twelveInches'));
+  if (!Number.isInteger(feet.written)) throw new Refusal(t('refusal.wholeFeet'));
   reader.skip(dash + inches.tokens);
   return sum([feet, withUnit(inches.value, INCH_UNIT)]);
 }

@@ -1,5 +1,6 @@
 import { INCH } from './constants';
 import { fromStored } from './convert';
+import { decimalSign } from '#i18n/locale';
 import { decimals } from './digits';
 import { displayedUnit } from './displayed-unit';
 import { feetInchesText } from './feet-inches-text';
@@ -14,7 +15,7 @@ const FRACTION_TOLERANCE = 0.75e-4 * INCH;
 
 /**
  * A stored value as an edit field shows it, always in the unit that a bare number in that field has, with plain
- * hyphens and dots. Reading it back gives the value within 0.1 mm for lengths, 1 µm for small lengths and 10⁻⁹
+ * hyphens and the decimal sign of the language, which the reader never takes for anything else. Reading it back gives the value within 0.1 mm for lengths, 1 µm for small lengths and 10⁻⁹
  * of the value for the rest. Undefined, null and whatever is not finite give an empty field.
  */
 export function formatForEdit(
@@ -23,6 +24,10 @@ export function formatForEdit(
   system: UnitSystem
 ): string {
   if (value === undefined || value === null || !Number.isFinite(value)) return '';
+  return written(value, kind, system).replace('.', decimalSign());
+}
+
+function written(value: number, kind: QuantityKind, system: UnitSystem): string {
   if (kind === 'length' && system === 'imperial') return feetInchesText(value, FRACTION_TOLERANCE, 4);
   const unit = displayedUnit(kind, system);
   if (unit === undefined) return brief(value);

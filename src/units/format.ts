@@ -1,3 +1,4 @@
+import type { DecimalSign } from '#i18n/locale';
 import { fromStored } from './convert';
 import { decimals, significant, typeset } from './digits';
 import { displayedUnit, unitBySymbol } from './displayed-unit';
@@ -15,13 +16,13 @@ export interface Formatted {
 
 /**
  * `digits`: significant digits instead of the kind's own rule. `unit`: the symbol of a unit to keep to, for
- * columns. `signed`: a plus before positive numbers. `decimalSign`: of the reader's language.
+ * columns. `signed`: a plus before positive numbers. `decimalSign`: another than the spoken language's.
  */
 export interface FormatOptions {
   readonly digits?: number;
   readonly unit?: string;
   readonly signed?: boolean;
-  readonly decimalSign?: '.' | ',';
+  readonly decimalSign?: DecimalSign;
 }
 
 /** Least and most decimals, by symbol, where a fixed fineness reads better than significant digits. */

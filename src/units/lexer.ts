@@ -1,3 +1,4 @@
+import { t } from '#i18n/message';
 import type { QuantityKind } from './kind';
 import { readNumber } from './number-literal';
 import { notAUnit, quoted, Refusal } from './refusal';
@@ -46,7 +47,7 @@ function tokenAt(text: string, position: number, spaced: boolean, kind: Quantity
   if (word !== null) return unitToken(word[0], spaced, kind);
   const sign = String.fromCodePoint(text.codePointAt(position) ?? 0);
   if ('+-*/()'.includes(sign)) return { type: 'sign', text: sign, spaced };
-  throw new Refusal(`${quoted(sign)} is not understood`);
+  throw new Refusal(t('refusal.sign', { text: quoted(sign) }));
 }
 
 function unitToken(word: string, spaced: boolean, kind: QuantityKind): Token {
@@ -68,9 +69,7 @@ function refuseHyphenedFraction(text: string, position: number): void {
   if (found === null || !isProper(found[1], found[2])) return;
   const joined = found[0].replace('-', ' ');
   const apart = found[0].replace('-', ' - ');
-  throw new Refusal(
-    `${quoted(found[0])} can be read in two ways; write ${joined}, or ${apart} for a difference`
-  );
+  throw new Refusal(t('refusal.hyphen', { text: quoted(found[0]), joined, apart }));
 }
 
 /** Also true for the ready-made fractions, which have no parts. */

@@ -1,3 +1,4 @@
+import { t } from '#i18n/message';
 import type { Amount } from './amount';
 import { tidy, toStored } from './convert';
 import { displayedUnit } from './displayed-unit';
@@ -34,13 +35,13 @@ export function parseQuantity(text: string, kind: QuantityKind, system: UnitSyst
 
 function readValue(text: string, kind: QuantityKind, system: UnitSystem): number {
   const clean = normalise(text);
-  if (clean === '') throw new Refusal('nothing is written here; write a number');
-  if (clean.length > LONGEST) throw new Refusal(`this is too long; write at most ${LONGEST} characters`);
+  if (clean === '') throw new Refusal(t('refusal.empty'));
+  if (clean.length > LONGEST) throw new Refusal(t('refusal.tooLong', { most: LONGEST }));
   const value = storedValue(readExpression(clean, kind), kind, system);
   // NaN is what two overflows leave of each other.
-  if (!(Math.abs(value) <= LARGEST)) throw new Refusal('the result is too large');
+  if (!(Math.abs(value) <= LARGEST)) throw new Refusal(t('refusal.resultTooLarge'));
   if (kind === 'count' && (!Number.isSafeInteger(value) || value < 0)) {
-    throw new Refusal('a count must be a whole number, nought or more');
+    throw new Refusal(t('refusal.count'));
   }
   return value;
 }
@@ -48,7 +49,7 @@ function readValue(text: string, kind: QuantityKind, system: UnitSystem): number
 function storedValue(amount: Amount, kind: QuantityKind, system: UnitSystem): number {
   const [unit, other] = amount.units;
   if (other !== undefined && amount.units.some((each) => each.offset !== 0)) {
-    throw new Refusal('temperatures of two scales cannot be added; use one unit');
+    throw new Refusal(t('refusal.twoScales'));
   }
   if (unit !== undefined) return tidy(amount.value + unit.offset);
   const displayed = displayedUnit(kind, system);

@@ -1,29 +1,30 @@
+import { t, type PlainMessageKey } from '#i18n/message';
 import type { QuantityKind } from './kind';
 import { UNITS } from './unit';
 
 /** Thrown inside the reader of typed text and caught at its door; the message is shown to the person. */
 export class Refusal extends Error {}
 
-const NOUNS: Readonly<Record<QuantityKind, string>> = {
-  length: 'length',
-  smallLength: 'length',
-  angle: 'angle',
-  count: 'count',
-  frequency: 'frequency',
-  inductance: 'inductance',
-  capacitance: 'capacitance',
-  resistance: 'resistance',
-  time: 'time',
-  ratio: 'ratio',
-  temperature: 'temperature',
-  volume: 'volume',
-  speed: 'speed',
-  plain: 'number'
+const NOUNS: Readonly<Record<QuantityKind, PlainMessageKey>> = {
+  length: 'kind.length',
+  smallLength: 'kind.length',
+  angle: 'kind.angle',
+  count: 'kind.count',
+  frequency: 'kind.frequency',
+  inductance: 'kind.inductance',
+  capacitance: 'kind.capacitance',
+  resistance: 'kind.resistance',
+  time: 'kind.time',
+  ratio: 'kind.ratio',
+  temperature: 'kind.temperature',
+  volume: 'kind.volume',
+  speed: 'kind.speed',
+  plain: 'kind.plain'
 };
 
 /** The kind as a word in a sentence. */
 export function noun(kind: QuantityKind): string {
-  return NOUNS[kind];
+  return t(NOUNS[kind]);
 }
 
 /** The text in quotation marks, shortened where somebody pasted a page. */
@@ -34,6 +35,7 @@ export function quoted(text: string): string {
 /** The sentence for a word that is no unit of the kind, with the units that are. */
 export function notAUnit(kind: QuantityKind, word: string): string {
   const symbols = UNITS[kind].map((unit) => unit.symbol);
-  if (symbols.length === 0) return `${quoted(word)} is not understood; write a number without a unit`;
-  return `${quoted(word)} is not a unit of ${noun(kind)}; try ${symbols.join(', ')}`;
+  const text = quoted(word);
+  if (symbols.length === 0) return t('refusal.noUnits', { text });
+  return t('refusal.notAUnit', { text, kind: noun(kind), symbols: symbols.join(', ') });
 }

@@ -3,7 +3,8 @@ import { expose } from 'comlink';
 import { createAssessor } from '#analysis/assess';
 import { createMeans } from '#analysis/means';
 import { createAnswerer, type QuestionKind } from '#analysis/questions';
-import { loadMessages } from '#i18n/load';
+import { speakLanguage } from '#i18n/load';
+import type { Language } from '#i18n/message';
 import type { Site } from '#plan/schema';
 import type { Answer, Question, Reply } from './transport';
 
@@ -28,12 +29,10 @@ const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve))
 /** Of each kind: an older one that is still open gives up at its next pause. */
 const newest = new Map<QuestionKind, number>();
 
-const messages = loadMessages('en', ['analysis']);
-
 const api = {
   /** Answers at once with what is ready; `prepare` first gets more of it ready. */
-  async assess(site: Site, revision: number, prepare: boolean): Promise<Answer> {
-    await messages;
+  async assess(site: Site, revision: number, prepare: boolean, language: Language): Promise<Answer> {
+    await speakLanguage(language, ['analysis']);
     if (prepare) goOn(site);
     return { revision, assessment: assessor.assess(site, 'prepared') };
   },
@@ -42,10 +41,11 @@ const api = {
   async ask<K extends QuestionKind>(
     { kind, site, asked }: Question<K>,
     revision: number,
+    language: Language,
     onShare: (share: number) => void
   ): Promise<Reply<K> | null> {
     newest.set(kind, revision);
-    await messages;
+    await speakLanguage(language, ['analysis']);
     const steps = answerInSteps(kind, site, asked);
     for (;;) {
       const start = performance.now();

@@ -1,6 +1,7 @@
 /** The real transport: a module worker that holds one assessor. */
 import { proxy, wrap } from 'comlink';
 import type { QuestionKind } from '#analysis/questions';
+import { spokenLanguage } from '#i18n/message';
 import type { CalculationApi } from './calc.worker';
 import type { Connect, Question, Reply } from './transport';
 
@@ -15,14 +16,14 @@ export const connectWorker: Connect = (onCrash) => {
   });
   const api = wrap<CalculationApi>(worker);
   return {
-    assess: (site, revision, prepare) => api.assess(site, revision, prepare),
+    assess: (site, revision, prepare) => api.assess(site, revision, prepare, spokenLanguage()),
     ask: <K extends QuestionKind>(
       question: Question<K>,
       revision: number,
       onShare: (share: number) => void
     ) =>
       // the wrapped method has lost its type parameter
-      api.ask(question, revision, proxy(onShare)) as Promise<Reply<K> | null>,
+      api.ask(question, revision, spokenLanguage(), proxy(onShare)) as Promise<Reply<K> | null>,
     drop: (kind) => void api.drop(kind),
     close() {
       worker.terminate();

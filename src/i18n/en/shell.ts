@@ -1,9 +1,6 @@
 /** The page around the plan: files, undo, dialogs, notices. */
 export const shell = {
   'page.title': '{site} – Kerfline',
-  'page.opening': 'Opening …',
-  'page.cannotOpen': 'The page could not open: {reason}',
-  'page.openSafely': 'Open without reading what is stored in this browser',
 
   'file.group': 'Site file',
   'file.new': 'New',

@@ -24,6 +24,7 @@ export function extractThings(site: Site, things: readonly Thing[]): Site {
   const steel = idsOf(things, 'steel');
   const paths = idsOf(things, 'path');
   const probes = idsOf(things, 'probe');
+  const underlays = idsOf(things, 'underlay');
   const circuits = site.circuits
     .map((circuit) => ({
       ...circuit,
@@ -40,7 +41,7 @@ export function extractThings(site: Site, things: readonly Thing[]): Site {
     paths: site.paths.filter(({ id }) => paths.has(id)),
     probes: site.probes.filter((_, index) => probes.has(String(index))),
     circuits,
-    underlays: [],
+    underlays: site.underlays.filter(({ id }) => underlays.has(id)),
     readings: [],
     conduits: [],
     steel: site.steel.filter(({ id }) => steel.has(id))
@@ -54,7 +55,7 @@ export interface Inserted {
 }
 
 const hasRoom = (site: Site, from: Site): boolean =>
-  (['loops', 'lanes', 'marks', 'steel', 'paths', 'probes', 'circuits'] as const).every(
+  (['loops', 'lanes', 'marks', 'steel', 'paths', 'probes', 'circuits', 'underlays'] as const).every(
     (key) => site[key].length + from[key].length <= COUNTS[key]
   );
 
@@ -158,6 +159,11 @@ export function insertCopies(site: Site, from: Site, by: Point, standing: readon
     if (!vehicleOf(probe.vehicle, site)) continue;
     things.push({ kind: 'probe', id: String(next.probes.length) });
     next = { ...next, probes: [...next.probes, probe] };
+  }
+  for (const underlay of from.underlays) {
+    const id = freeId(next.underlays, 'picture');
+    things.push({ kind: 'underlay', id });
+    next = { ...next, underlays: [...next.underlays, { ...underlay, id }] };
   }
   return { site: moveThings(next, things, by), things };
 }

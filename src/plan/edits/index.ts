@@ -29,6 +29,7 @@ export type { Thing } from './thing';
 export * from './traffic';
 export * from './transform';
 export * from './unit-settings';
+export * from './underlays';
 export * from './units';
 export * from './usual-traffic';
 export * from './vehicle-height';

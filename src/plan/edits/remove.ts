@@ -65,9 +65,15 @@ export function removeThings(site: Site, things: readonly Thing[]): Site {
     'paths',
     kept(withoutSteel.paths, ({ id }) => !paths.has(id))
   );
-  return withList(
+  const underlays = idsOf(things, 'underlay');
+  const withoutUnderlays = withList(
     withoutPaths,
+    'underlays',
+    kept(withoutPaths.underlays, ({ id }) => !underlays.has(id))
+  );
+  return withList(
+    withoutUnderlays,
     'probes',
-    kept(withoutPaths.probes, (_, index) => !probes.has(String(index)))
+    kept(withoutUnderlays.probes, (_, index) => !probes.has(String(index)))
   );
 }

@@ -27,6 +27,7 @@ function anchorsOf(site: Site, things: readonly Thing[]): Point[] {
   const steel = idsOf(things, 'steel');
   const paths = idsOf(things, 'path');
   const probes = idsOf(things, 'probe');
+  const underlays = idsOf(things, 'underlay');
   return [
     ...site.loops.filter(({ id }) => loops.has(id)).flatMap(({ shape }) => pointsOfShape(shape)),
     ...carriedTails(site, loops, marks).flatMap(({ tail }) => tail.route?.via ?? []),
@@ -35,7 +36,8 @@ function anchorsOf(site: Site, things: readonly Thing[]): Point[] {
     ...site.marks.filter(({ id }) => marks.has(id)).flatMap(({ points }) => points),
     ...site.steel.filter(({ id }) => steel.has(id)).flatMap(({ outline }) => outline),
     ...site.paths.filter(({ id }) => paths.has(id)).flatMap(({ points }) => points),
-    ...site.probes.filter((_, index) => probes.has(String(index))).map(({ at }) => at)
+    ...site.probes.filter((_, index) => probes.has(String(index))).map(({ at }) => at),
+    ...site.underlays.filter(({ id }) => underlays.has(id)).map(({ at }) => at)
   ];
 }
 
@@ -52,6 +54,7 @@ function changed(site: Site, things: readonly Thing[], change: Change): Site {
   const steelIds = idsOf(things, 'steel');
   const pathIds = idsOf(things, 'path');
   const probeIds = idsOf(things, 'probe');
+  const underlayIds = idsOf(things, 'underlay');
   const point = (at: Point): Point => tidyPoint(change.point(at));
   const carried = new Set<unknown>([
     ...carriedTails(site, loopIds, markIds),
@@ -89,7 +92,12 @@ function changed(site: Site, things: readonly Thing[], change: Change): Site {
       ? { ...probe, at: point(probe.at), heading: tidyAngle(change.heading(probe.heading)) }
       : probe
   );
-  const next = { ...site, loops, circuits, lanes, marks, steel, paths, probes };
+  const underlays = mapped(site.underlays, (underlay) =>
+    underlayIds.has(underlay.id)
+      ? { ...underlay, at: point(underlay.at), rotation: tidyAngle(change.heading(underlay.rotation)) }
+      : underlay
+  );
+  const next = { ...site, loops, circuits, lanes, marks, steel, paths, probes, underlays };
   // Rounding can close a gap that was open by less than it: then the step is not taken.
   const sound =
     loops.every((loop, index) => loop === site.loops[index] || isSoundLoop(next, loop)) &&
@@ -98,7 +106,7 @@ function changed(site: Site, things: readonly Thing[], change: Change): Site {
 }
 
 const shared = (site: Site, next: Site): Site =>
-  (['loops', 'circuits', 'lanes', 'marks', 'steel', 'paths', 'probes'] as const).reduce<Site>(
+  (['loops', 'circuits', 'lanes', 'marks', 'steel', 'paths', 'probes', 'underlays'] as const).reduce<Site>(
     (result, key) => withList(result, key, next[key]),
     site
   );

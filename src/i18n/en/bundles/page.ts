@@ -5,6 +5,7 @@ import { drawing } from '../drawing';
 import { editor } from '../editor';
 import { entry } from '../entry';
 import { keeping } from '../keeping';
+import { opening } from '../opening';
 import { plan } from '../plan';
 import { readout } from '../readout';
 import { refusals } from '../refusals';
@@ -21,6 +22,7 @@ export const messages = {
   ...editor,
   ...entry,
   ...keeping,
+  ...opening,
   ...plan,
   ...readout,
   ...refusals,

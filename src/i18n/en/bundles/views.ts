@@ -10,6 +10,7 @@ import { explainPasses } from '../explain-passes';
 import { frequencies } from '../frequencies';
 import { glossary } from '../glossary';
 import { help } from '../help';
+import { language } from '../language';
 import { map } from '../map';
 import { passing } from '../passing';
 import { planner } from '../planner';
@@ -33,6 +34,7 @@ export const messages = {
   ...frequencies,
   ...glossary,
   ...help,
+  ...language,
   ...map,
   ...passing,
   ...planner,
