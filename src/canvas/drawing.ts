@@ -50,7 +50,19 @@ export interface RingsDrawing {
   readonly stroke?: Stroke;
 }
 
-export type Drawing = LineDrawing | CircleDrawing | TextDrawing | RingsDrawing;
+export interface ImageDrawing {
+  readonly kind: 'image';
+  readonly image: ImageBitmap;
+  /** Its middle. */
+  readonly at: Point;
+  readonly width: number;
+  readonly height: number;
+  /** Degrees counter-clockwise. */
+  readonly rotation: number;
+  readonly opacity: number;
+}
+
+export type Drawing = LineDrawing | CircleDrawing | TextDrawing | RingsDrawing | ImageDrawing;
 
 export const line = (points: readonly Point[], stroke: Stroke): LineDrawing => ({
   kind: 'line',
@@ -76,3 +88,11 @@ export const boxAt = ([x, y]: Point, halfWidth: number, halfHeight = halfWidth):
 
 /** About how wide a text comes out; good enough to decide where it fits. */
 export const textWidth = (text: string, size: number): number => text.length * size * 0.56;
+
+/** The same drawings with larger or smaller texts; what is laid out round a text must know the scale itself. */
+export const withTextsScaled = (drawings: readonly Drawing[], scale: number): readonly Drawing[] =>
+  scale === 1
+    ? drawings
+    : drawings.map((drawing) =>
+        drawing.kind === 'text' ? { ...drawing, size: drawing.size * scale } : drawing
+      );

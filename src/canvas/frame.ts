@@ -4,6 +4,7 @@ import type { Point, Probe, Site } from '#plan/schema';
 import { boxAround, boxesTouch, type Box } from '#editor/geometry/box';
 import type { EditorState, Viewport } from '#editor/types';
 import { planToScreen, visibleBox } from '#editor/viewport';
+import type { Pictures } from './pictures';
 import type { Theme } from './theme';
 
 /** How a loop's circuit answers to the vehicles on the plan. */
@@ -64,6 +65,7 @@ export interface Frame {
   /** While traffic is shown, in place of the vehicles that stand on the plan. */
   readonly moment: Moment | null;
   readonly showsLabels: boolean;
+  readonly pictures: Pictures;
 }
 
 export const onScreen = (view: Viewport, points: readonly Point[]): Point[] =>

@@ -1,6 +1,14 @@
 /** Puts drawings on a canvas. One shape a layer does all of it: thousands of nodes would cost more than their lines. */
 import type { Point } from '#plan/schema';
-import type { CircleDrawing, Drawing, LineDrawing, RingsDrawing, Stroke, TextDrawing } from './drawing';
+import type {
+  CircleDrawing,
+  Drawing,
+  ImageDrawing,
+  LineDrawing,
+  RingsDrawing,
+  Stroke,
+  TextDrawing
+} from './drawing';
 import { twistedPair } from './twist';
 
 type Methods =
@@ -12,9 +20,22 @@ type Methods =
   | 'rect'
   | 'setLineDash'
   | 'measureText'
-  | 'fillText';
+  | 'fillText'
+  | 'save'
+  | 'restore'
+  | 'translate'
+  | 'rotate'
+  | 'drawImage';
 type Properties =
-  'fillStyle' | 'strokeStyle' | 'lineWidth' | 'lineJoin' | 'lineCap' | 'font' | 'textAlign' | 'textBaseline';
+  | 'fillStyle'
+  | 'strokeStyle'
+  | 'lineWidth'
+  | 'lineJoin'
+  | 'lineCap'
+  | 'font'
+  | 'textAlign'
+  | 'textBaseline'
+  | 'globalAlpha';
 
 /** As much of a drawing context as is used. */
 export type Context = Pick<CanvasRenderingContext2D, Methods | Properties> & { fill(): void; stroke(): void };
@@ -80,6 +101,16 @@ function paintText(context: Context, { at, text, colour, size, bold, align, plat
   context.fillText(text, at[0], at[1]);
 }
 
+function paintImage(context: Context, drawing: ImageDrawing): void {
+  const { image, at, width, height, rotation, opacity } = drawing;
+  context.save();
+  context.globalAlpha = opacity;
+  context.translate(at[0], at[1]);
+  context.rotate((-rotation * Math.PI) / 180);
+  context.drawImage(image, -width / 2, -height / 2, width, height);
+  context.restore();
+}
+
 export function paint(context: Context, drawings: readonly Drawing[]): void {
   context.lineJoin = 'miter';
   context.lineCap = 'butt';
@@ -87,6 +118,7 @@ export function paint(context: Context, drawings: readonly Drawing[]): void {
     if (drawing.kind === 'line') paintLine(context, drawing);
     else if (drawing.kind === 'circle') paintCircle(context, drawing);
     else if (drawing.kind === 'rings') paintRings(context, drawing);
+    else if (drawing.kind === 'image') paintImage(context, drawing);
     else paintText(context, drawing);
   }
 }

@@ -1,24 +1,30 @@
-/** The plan on a Konva stage: four canvases on top of each other, each drawn again only when its part changed. */
+/** The plan on a Konva stage: five canvases on top of each other, each drawn again only when its part changed. */
 import Konva from 'konva/lib/Core.js';
 import type { Severity } from '#analysis/results';
 import type { Editor } from '#editor/types';
-import type { Drawing } from './drawing';
+import { withTextsScaled, type Drawing } from './drawing';
 import type { Call, Frame, MapPicture, Moment, PointedPair } from './frame';
 import { listenToPointers } from './input/pointers';
 import { watchSpace } from './input/space';
 import { listenToWheel, type WheelHabit } from './input/wheel';
 import { layers } from './layers/index';
 import { hasChanged, type LayerDefinition } from './layers/layer';
+import { watchLook } from './look';
 import { paint } from './paint';
+import { createPictureKeeper, type Pictures } from './pictures';
 import { watchSize, type SurfaceSize } from './size';
-import { THEMES, type ThemeName } from './theme';
+import type { ThemeName } from './theme';
 
 export interface PlanCanvasOptions {
   readonly theme?: ThemeName;
   /** What a turned wheel does without control: 'zoom' unless told. */
   readonly wheel?: WheelHabit;
+  /** Whether fingers only move the view once a pen was seen: true unless told. */
+  readonly penDraws?: boolean;
   /** Shows the whole plan as soon as the surface has a size; true unless told. */
   readonly fit?: boolean;
+  /** Told whenever a picture of the plan is ready, turns out to be none, or is gone. */
+  readonly onPictures?: (pictures: Pictures) => void;
 }
 
 export interface PlanCanvas {
@@ -35,6 +41,7 @@ export interface PlanCanvas {
   setTheme(theme: ThemeName): void;
   showLabels(shown: boolean): void;
   setWheel(habit: WheelHabit): void;
+  setPenDraws(draws: boolean): void;
   /** Removes the stage and every listener. */
   destroy(): void;
 }
@@ -77,20 +84,28 @@ export function createPlanCanvas(
   const sheets = layers.map((definition) => createSheet(stage, definition));
   container.style.touchAction = 'none';
   container.style.userSelect = 'none';
+  container.style.setProperty('forced-color-adjust', 'none');
+
+  let themeName: ThemeName = options.theme ?? 'light';
+  const look = watchLook(container, () => {
+    change({ theme: look.themeOf(themeName) });
+  });
 
   let frame: Frame = {
     state: editor.state,
     site: editor.state.draft ?? editor.state.site,
-    theme: THEMES[options.theme ?? 'light'],
+    theme: look.themeOf(themeName),
     figures: new Map(),
     severities: new Map(),
     calls: new Map(),
     pointed: null,
     map: null,
     moment: null,
-    showsLabels: true
+    showsLabels: true,
+    pictures: new Map()
   };
   let wheel: WheelHabit = options.wheel ?? 'zoom';
+  let penDraws = options.penDraws ?? true;
   let request: number | null = null;
   let isPanning = false;
   let isFitted = options.fit === false;
@@ -102,7 +117,7 @@ export function createPlanCanvas(
       const now = sheet.definition.dependsOn(frame);
       if (!hasChanged(sheet.drawn, now)) continue;
       sheet.drawn = now;
-      sheet.drawings = sheet.definition.draw(frame);
+      sheet.drawings = withTextsScaled(sheet.definition.draw(frame), frame.theme.textScale);
       sheet.layer.draw();
     }
   }
@@ -111,6 +126,12 @@ export function createPlanCanvas(
     frame = { ...frame, ...patch };
     request ??= requestAnimationFrame(draw);
   }
+
+  const keeper = createPictureKeeper((pictures) => {
+    change({ pictures });
+    options.onPictures?.(pictures);
+  });
+  keeper.show(frame.site.underlays);
 
   function showCursor(): void {
     const grip = isPanning ? 'grabbing' : space.isHeld ? 'grab' : null;
@@ -135,9 +156,11 @@ export function createPlanCanvas(
     editor.subscribe((state) => {
       showCursor();
       change({ state, site: state.draft ?? state.site });
+      keeper.show(frame.site.underlays);
     }),
     listenToPointers(container, editor, {
       isSpaceHeld: () => space.isHeld,
+      penDraws: () => penDraws,
       panning(active) {
         isPanning = active;
         showCursor();
@@ -147,6 +170,7 @@ export function createPlanCanvas(
     watchSize(container, resize),
     () => {
       space.stop();
+      look.stop();
     }
   ];
 
@@ -167,7 +191,8 @@ export function createPlanCanvas(
       change({ moment });
     },
     setTheme: (theme) => {
-      change({ theme: THEMES[theme] });
+      themeName = theme;
+      change({ theme: look.themeOf(theme) });
     },
     showLabels: (showsLabels) => {
       change({ showsLabels });
@@ -175,8 +200,12 @@ export function createPlanCanvas(
     setWheel(habit) {
       wheel = habit;
     },
+    setPenDraws(draws) {
+      penDraws = draws;
+    },
     destroy() {
       for (const stop of stops) stop();
+      keeper.destroy();
       if (request !== null) cancelAnimationFrame(request);
       stage.destroy();
     }

@@ -4,6 +4,8 @@ export interface Theme {
   readonly gridFine: string;
   readonly gridCoarse: string;
   readonly asphalt: string;
+  /** The same over a picture, which must be seen through it. */
+  readonly asphaltOnPicture: string;
   /** Edges of lanes, outlines of what is painted on the road. */
   readonly roadLine: string;
   readonly paint: string;
@@ -32,6 +34,8 @@ export interface Theme {
   readonly inkSoft: string;
   /** Behind texts, so that they can be read over any line. */
   readonly plate: string;
+  /** How large texts are, as a share of their usual size: who asks the browser for larger ones gets them here too. */
+  readonly textScale: number;
 }
 
 export const LIGHT: Theme = {
@@ -39,6 +43,7 @@ export const LIGHT: Theme = {
   gridFine: 'rgba(30, 60, 55, 0.08)',
   gridCoarse: 'rgba(30, 60, 55, 0.17)',
   asphalt: '#d3d9d7',
+  asphaltOnPicture: 'rgba(211, 217, 215, 0.3)',
   roadLine: '#5a6663',
   paint: '#ffffff',
   sawCut: '#151d1b',
@@ -61,7 +66,8 @@ export const LIGHT: Theme = {
   caution: '#7a4c00',
   ink: '#17211f',
   inkSoft: '#4b5955',
-  plate: 'rgba(252, 253, 252, 0.9)'
+  plate: 'rgba(252, 253, 252, 0.9)',
+  textScale: 1
 };
 
 export const DARK: Theme = {
@@ -69,6 +75,7 @@ export const DARK: Theme = {
   gridFine: 'rgba(200, 225, 220, 0.07)',
   gridCoarse: 'rgba(200, 225, 220, 0.15)',
   asphalt: '#283130',
+  asphaltOnPicture: 'rgba(40, 49, 48, 0.35)',
   roadLine: '#8f9d99',
   paint: '#73807d',
   sawCut: '#eef4f2',
@@ -91,7 +98,8 @@ export const DARK: Theme = {
   caution: '#f2b95d',
   ink: '#e7edeb',
   inkSoft: '#a7b5b1',
-  plate: 'rgba(18, 24, 26, 0.88)'
+  plate: 'rgba(18, 24, 26, 0.88)',
+  textScale: 1
 };
 
 export const THEMES = { light: LIGHT, dark: DARK } as const;

@@ -43,6 +43,8 @@ const opened = (site: Site): EditorState => ({
   vehicle: 'car',
   drawing: DEFAULT_DRAWING,
   entry: null,
+  span: null,
+  asked: null,
   keyboardPoint: null,
   isReadOnly: false
 });
@@ -99,6 +101,7 @@ export function createEditor(site: Site): Editor {
       draft: outcome.draft && outcome.draft !== state.site ? followRoutes(outcome.draft) : null,
       overlay: looksSame(overlay, state.overlay) ? state.overlay : overlay,
       busy: hand.busy,
+      span: outcome.span ?? null,
       ...(outcome.selection ? chosen(outcome.selection) : {}),
       ...(outcome.viewport ? { viewport: outcome.viewport } : {}),
       ...(outcome.tool ? { tool: outcome.tool } : {}),
@@ -113,7 +116,7 @@ export function createEditor(site: Site): Editor {
     return outcome !== null;
   }
 
-  const rest = (): Partial<EditorState> => ({ draft: null, overlay: AT_REST, busy: false });
+  const rest = (): Partial<EditorState> => ({ draft: null, overlay: AT_REST, busy: false, span: null });
 
   function dropGesture(): void {
     hand = tools[state.tool];
@@ -188,6 +191,7 @@ export function createEditor(site: Site): Editor {
     setSnap: (snap) => update({ snap }),
     setVehicle: (vehicle) => update({ vehicle }),
     setDrawing: (options) => update({ drawing: { ...state.drawing, ...options } }),
+    ask: (asked) => update({ asked }),
     setReadOnly: (isReadOnly) => update({ isReadOnly, ...(isReadOnly ? rest() : {}) }),
     enter: () => undefined,
     commitEntry: () => false,

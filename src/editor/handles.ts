@@ -1,6 +1,7 @@
 /** What can be taken hold of on the selection. */
 import { add, distance, scale, subtract } from '#plan/geometry/points';
 import { contains } from '#plan/geometry/polygons';
+import { cornersOf } from '#plan/lane-bends';
 import type { Lane, Point, Site } from '#plan/schema';
 import { centreOf, definitionOf } from '#plan/shapes/index';
 import { boxOf, laneOf, loopOf, markOf, onPlan, pathOf, pointsOf, probeOf, steelOf } from './things';
@@ -52,7 +53,7 @@ function shapeHandles(site: Site, id: string, view: Viewport): PlanHandle[] {
 }
 
 function laneHandles(lane: Lane): PlanHandle[] {
-  const points = lane.centreline.map((at, index): PlanHandle => ({
+  const points = cornersOf(lane).points.map((at, index): PlanHandle => ({
     kind: 'point',
     id: String(index),
     at,

@@ -4,6 +4,7 @@ import type { Lane, Loop, Mark, Path, Point, Site, Steel } from '#plan/schema';
 import { outlineOf } from '#plan/shapes/index';
 import { boxHolds, type Box } from './geometry/box';
 import { laneOutline, leftEdge, rightEdge } from './geometry/lanes';
+import { seenLine } from './geometry/marks';
 import { distanceToSegments, segmentsOf, segmentTouchesBox } from './geometry/lines';
 import { allRefs } from './selection';
 import { bodyOf, pointsOf } from './things';
@@ -34,7 +35,8 @@ function loopScore(loop: Loop, at: Point, reach: number): number | null {
 
 function markScore(mark: Mark, at: Point, reach: number): number | null {
   const [first] = mark.points;
-  const segments = mark.points.length === 1 && first ? [{ from: first, to: first }] : segmentsOf(mark.points);
+  const segments =
+    mark.points.length === 1 && first ? [{ from: first, to: first }] : segmentsOf(seenLine(mark));
   const away = distanceToSegments(segments, at);
   return away <= reach ? away : null;
 }

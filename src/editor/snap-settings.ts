@@ -23,6 +23,7 @@ export const DEFAULT_DRAWING: DrawingOptions = {
   laneWidth: null,
   lanesOppose: false,
   isArc: false,
+  bendRadius: 0,
   gate: 'swing',
   arrow: 'ahead'
 };

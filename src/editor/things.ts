@@ -6,6 +6,7 @@ import { centreOf, outlineOf } from '#plan/shapes/index';
 import { underlayOutline } from '#plan/underlays';
 import { boxAround, boxCentre, type Box } from './geometry/box';
 import { laneOutline } from './geometry/lanes';
+import { seenLine } from './geometry/marks';
 import type { Ref } from './types';
 
 export const loopOf = (site: Site, id: string): Loop | undefined => site.loops.find((loop) => loop.id === id);
@@ -41,8 +42,10 @@ export function pointsOf(site: Site, { kind, id }: Ref): readonly Point[] {
       const lane = laneOf(site, id);
       return lane ? laneOutline(lane) : [];
     }
-    case 'mark':
-      return markOf(site, id)?.points ?? [];
+    case 'mark': {
+      const mark = markOf(site, id);
+      return mark ? seenLine(mark) : [];
+    }
     case 'steel':
       return steelOf(site, id)?.outline ?? [];
     case 'path':

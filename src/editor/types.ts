@@ -101,6 +101,8 @@ export interface DrawingOptions {
   readonly lanesOppose: boolean;
   /** The next piece of a lane is an arc that goes on in the direction of the last piece. */
   readonly isArc: boolean;
+  /** Metres: between two straight pieces of a lane; 0 leaves a corner. */
+  readonly bendRadius: number;
   readonly gate: Opening['kind'];
   readonly arrow: ArrowTurn;
 }
@@ -127,6 +129,10 @@ export interface EditorState {
   readonly drawing: DrawingOptions;
   /** The sizes of the gesture in hand that can be typed; null when it has none. */
   readonly entry: DimensionEntry | null;
+  /** Two points of a picture that wait for the distance between them. */
+  readonly span: { readonly from: Point; readonly to: Point } | null;
+  /** What a command has asked the page for: only a page can show files to choose from. */
+  readonly asked: 'picture' | null;
   /** The pointer that the arrow keys move while a tool draws; null while a real one is used. */
   readonly keyboardPoint: Point | null;
   /** Another tab has the site: it can be looked at and copied from. */
@@ -180,6 +186,8 @@ export interface Editor {
   setVehicle(vehicle: string): void;
   setDrawing(options: Partial<DrawingOptions>): void;
   setReadOnly(isReadOnly: boolean): void;
+  /** Asks the page for something; the page takes it up and asks for nothing again. */
+  ask(what: EditorState['asked']): void;
   /** What a field of the open entry holds, as typed; null lets the pointer have it again. */
   enter(field: keyof EntryValues, text: string | null): void;
   /** Ends the gesture with the sizes as they stand; false if one of them cannot be. */

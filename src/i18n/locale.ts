@@ -1,31 +1,20 @@
 /** How the spoken language writes numbers, dates and lists. */
-import { spokenLanguage, type Language } from './message';
+import { DECIMAL_SIGNS, spokenLanguage, type DecimalSign, type Language } from './message';
 
-export type DecimalSign = '.' | ',';
+export type { DecimalSign } from './message';
 
-interface Habits {
-  readonly decimalSign: DecimalSign;
-  /** Day before month, 24 hours, whoever reads it. */
-  readonly dates: string;
-}
+/** Day before month, 24 hours, whoever reads it. */
+const DATES: Readonly<Record<Language, string>> = { en: 'en-GB', de: 'de' };
 
-const HABITS: Readonly<Record<Language, Habits>> = {
-  en: { decimalSign: '.', dates: 'en-GB' },
-  de: { decimalSign: ',', dates: 'de' }
-};
-
-export const decimalSign = (language: Language = spokenLanguage()): DecimalSign =>
-  HABITS[language].decimalSign;
+export const decimalSign = (): DecimalSign => DECIMAL_SIGNS[spokenLanguage()];
 
 /** A date with the time of day; milliseconds since 1970. */
 export const dateTime = (at: number): string =>
-  new Intl.DateTimeFormat(HABITS[spokenLanguage()].dates, { dateStyle: 'medium', timeStyle: 'short' }).format(
-    at
-  );
+  new Intl.DateTimeFormat(DATES[spokenLanguage()], { dateStyle: 'medium', timeStyle: 'short' }).format(at);
 
 /** Hours and minutes; milliseconds since 1970. */
 export const timeOfDay = (at: number): string =>
-  new Intl.DateTimeFormat(HABITS[spokenLanguage()].dates, { hour: '2-digit', minute: '2-digit' }).format(at);
+  new Intl.DateTimeFormat(DATES[spokenLanguage()], { hour: '2-digit', minute: '2-digit' }).format(at);
 
 /** "A, B, and C". */
 export const listed = (items: readonly string[]): string =>

@@ -40,6 +40,9 @@ export type Translation = {
 export const LANGUAGES = ['en', 'de'] as const;
 export type Language = (typeof LANGUAGES)[number];
 
+export type DecimalSign = '.' | ',';
+export const DECIMAL_SIGNS: Readonly<Record<Language, DecimalSign>> = { en: '.', de: ',' };
+
 let language: Language = 'en';
 let spoken: Readonly<Record<string, Text>> = {};
 let plural = new Intl.PluralRules(language);
@@ -62,5 +65,8 @@ export function t<Key extends MessageKey>(key: Key, ...[values]: Arguments<Key>)
     typeof message === 'string'
       ? message
       : message[plural.select(Number(given?.['count'])) === 'one' ? 'one' : 'other'];
-  return text.replace(/\{(\w+)\}/g, (_, name: string) => String(given?.[name] ?? ''));
+  return text.replace(/\{(\w+)\}/g, (_, name: string) => {
+    const value = given?.[name] ?? '';
+    return typeof value === 'number' ? String(value).replace('.', DECIMAL_SIGNS[language]) : value;
+  });
 }

@@ -2,6 +2,7 @@
  * From a file's text to a site, or to every reason why not. Never throws. All or nothing: a document with one wrong
  * field is refused whole, so that nothing is computed from a guess.
  */
+import { t } from '#i18n/message';
 import { followRoutes } from './lead-out';
 import { type JsonObject, migrate } from './migrations/index';
 import { readFields } from './reading/fields';
@@ -32,9 +33,9 @@ function refused(problems: readonly Problem[]): Reading {
   if (more <= 0) return { ok: false, problems: distinct };
   const rest = {
     path: '',
-    found: `${distinct.length} problems`,
-    expected: 'none',
-    message: `and ${more} more.`
+    found: t('read.problems', { count: distinct.length }),
+    expected: t('read.none'),
+    message: t('read.more', { count: more })
   };
   return { ok: false, problems: [...distinct.slice(0, MOST_PROBLEMS), rest] };
 }
@@ -53,7 +54,7 @@ export function readSite(text: string): Reading {
   if (!parsed.ok) return refused([parsed.problem]);
   const { unsafe, infinite } = scan(parsed.value);
   if (unsafe.length > 0) return refused(unsafe);
-  if (!isObject(parsed.value)) return refused([problem([], inWords(parsed.value), 'an object')]);
+  if (!isObject(parsed.value)) return refused([problem([], inWords(parsed.value), t('read.object'))]);
   const wrongHeader = headerProblem(parsed.value);
   if (wrongHeader) return refused([wrongHeader]);
 

@@ -5,6 +5,7 @@
  * fractions. Objects are loose: a field that this version does not know is kept and written back.
  */
 import { z } from 'zod';
+import { t } from '#i18n/message';
 import { BOUNDS, COUNTS } from './bounds';
 import { angle, id, name, note, point, points, side, whole, within } from './schema/basics';
 import { ARROW_TURNS, bends, handling, layers, opening, underlay } from './schema/drawing';
@@ -287,7 +288,7 @@ const tolerances = z.looseObject({
 export const site = z.looseObject({
   format: z.literal('kerfline-site'),
   version: z.literal(1),
-  name: name.default('Untitled site'),
+  name: name.default(() => t('site.untitled')),
   /** How lengths are shown; nothing stored depends on it. */
   displayUnits: z.enum(['metric', 'imperial']).default('metric'),
   temperature_C: within(BOUNDS.temperature).default(20),

@@ -1,17 +1,16 @@
 /** A site as the text of its file: declared fields in the schema's order, then the ones that it does not know. */
 import { type Picture, type Site, site } from './schema';
 
-/** Text that is in the file as it stands. */
-class Written {
-  constructor(readonly json: string) {}
-}
+/** Stands for a picture's bytes while the rest is written. */
+const BYTES = Symbol('bytes');
+/** What is written for it at first: JSON never holds this character as it is. */
+const PLACE = '\u0000';
 
-const isPlain = (value: unknown): boolean =>
-  typeof value !== 'object' || value === null || value instanceof Written;
+const isPlain = (value: unknown): boolean => typeof value !== 'object' || value === null;
 
 /** JSON with two spaces a level; lists of plain values stay on one line, which keeps a point readable as a point. */
 function print(value: unknown, indent: string): string {
-  if (value instanceof Written) return value.json;
+  if (value === BYTES) return PLACE;
   if (isPlain(value)) return JSON.stringify(value) ?? 'null';
   const inner = `${indent}  `;
   if (Array.isArray(value)) {
@@ -26,34 +25,28 @@ function print(value: unknown, indent: string): string {
   return `{\n${lines.join(',\n')}\n${indent}}`;
 }
 
-const WRITTEN = new WeakMap<Picture, Written>();
+const WRITTEN = new WeakMap<Picture, string>();
 
 /** Megabytes of text that never change while the picture is the same: written once, not at every save. */
-function written(picture: Picture): Written {
-  const known = WRITTEN.get(picture) ?? new Written(JSON.stringify(picture.data));
+function written(picture: Picture): string {
+  const known = WRITTEN.get(picture) ?? JSON.stringify(picture.data);
   WRITTEN.set(picture, known);
   return known;
 }
 
-/** The pictures' bytes are left out while fields are put in order: checking megabytes takes as long as all the rest. */
-function inOrder(document: Site): unknown {
-  const underlays = document.underlays.map(({ picture, ...rest }) => ({
-    ...rest,
-    picture: picture && { ...picture, data: '' }
-  }));
-  const ordered = site.safeParse({ ...document, underlays });
-  // A drawing that is impossible at the moment is still the user's work and is written as it stands.
-  const { underlays: places, ...rest } = ordered.success ? ordered.data : { ...document, underlays };
-  const filled = places.map((place, index) => {
-    const picture = document.underlays[index]?.picture;
-    return picture ? { ...place, picture: { ...place.picture, data: written(picture) } } : place;
-  });
-  const fields = Object.entries({ ...rest, underlays: filled });
-  // In the place that the list has in the schema.
-  const names = Object.keys(ordered.success ? ordered.data : document);
-  return Object.fromEntries(fields.sort(([a], [b]) => names.indexOf(a) - names.indexOf(b)));
-}
+const withPictureData = <Data>(document: Site, data: Data) => ({
+  ...document,
+  underlays: document.underlays.map((underlay) =>
+    underlay.picture ? { ...underlay, picture: { ...underlay.picture, data } } : underlay
+  )
+});
 
+/** Pictures are put in last: every check and every joining of lines would go through megabytes again. */
 export function writeSite(document: Site): string {
-  return `${print(inOrder(document), '')}\n`;
+  const bare = withPictureData(document, '');
+  const ordered = site.safeParse(bare);
+  // A drawing that is impossible at the moment is still the user's work and is written as it stands.
+  const text = `${print(withPictureData(ordered.success ? ordered.data : bare, BYTES), '')}\n`;
+  const pictures = document.underlays.flatMap(({ picture }) => (picture ? [picture] : []));
+  return text.split(PLACE).reduce((all, part, index) => all + written(pictures[index - 1]!) + part);
 }

@@ -1,17 +1,18 @@
 /**
- * Keeps the open site in a slot, at most `DELAY` after any change.
+ * Keeps the open site in its slot, at most `DELAY` after any change.
  *
- * A state is written over while it is younger than `STATE_AGE`, then a new one is begun, so that the last `STATES_KEPT`
- * of them reach back minutes, not seconds. The document itself is never lost by a failure here: it stays in memory,
- * the failure is reported, and the write is tried again.
+ * A state is written over while it is younger than `STATE_AGE`, then a new one is begun; `thinning.ts` says which of them
+ * stay. The document itself is never lost by a failure here: it stays in memory, the failure is reported, and the write
+ * is tried again, unless the slot now belongs to another tab or a newer release.
  */
-import { isKeptState, newestFirst, type KeptState, type StateStore } from './states';
-import { refusalOf, type Refusal } from './refusal';
+import { isStateMark, newestFirst, type KeptState, type StateStore, type Writer } from './states';
+import { isFinal, refusalOf, type Refusal } from './refusal';
+import { statesToDrop } from './thinning';
 
 /** Seconds. */
 const DELAY = 0.6;
 const RETRY_DELAY = 10;
-const STATE_AGE = 120;
+const STATE_AGE = 60;
 export const STATES_KEPT = 10;
 
 export type SaveState =
@@ -21,6 +22,7 @@ export type SaveState =
 
 export interface AutosaveOptions<Document> {
   readonly store: StateStore;
+  readonly writer: Writer;
   readonly slot: string;
   readonly describe: (document: Document) => { readonly name: string; readonly text: string };
   /** Milliseconds since 1970. */
@@ -34,15 +36,20 @@ export interface Autosave<Document> {
   changed(document: Document): void;
   /** Writes what waits, now. Never rejects: what went wrong is reported as the state. */
   flush(): Promise<void>;
-  /** The newest state that may not have reached the store yet; null if all of it has. */
-  unsaved(): KeptState | null;
+  /** The newest state of each site that may not have reached the store yet. */
+  unsaved(): readonly KeptState[];
   /** The next change begins a new state: what was kept before stays as it is. */
   beginState(): void;
+  /** The next change is one of another site. */
+  beginSite(slot: string): void;
+  /** Nothing that waits will be written: the slot is another tab's. */
+  drop(): void;
   close(): void;
 }
 
 /** One row of the store; a document that waits knows the row it belongs to. */
 interface Row {
+  readonly slot: string;
   begun: number | null;
 }
 
@@ -54,9 +61,9 @@ interface Waiting<Document> {
 export function createAutosave<Document extends object>(
   options: AutosaveOptions<Document>
 ): Autosave<Document> {
-  const { store, slot, onState } = options;
+  const { store, writer, onState } = options;
   let waiting: readonly Waiting<Document>[] = [];
-  let row: Row = { begun: null };
+  let row: Row = { slot: options.slot, begun: null };
   let lastBegun = 0;
   let reported: SaveState['kind'] | null = null;
   let cancelTimer: (() => void) | null = null;
@@ -92,15 +99,18 @@ export function createAutosave<Document extends object>(
   }
 
   const stateOf = (document: Document, target: Row): KeptState => ({
-    slot,
+    slot: target.slot,
     begun: begunOf(target),
     savedAt: options.now(),
     ...options.describe(document)
   });
 
-  async function trim() {
-    const states = (await store.list()).filter(isKeptState).filter((state) => state.slot === slot);
-    for (const old of states.sort(newestFirst).slice(STATES_KEPT)) await store.remove(slot, old.begun);
+  async function trim(slot: string) {
+    const marks = (await store.marks()).filter(isStateMark).filter((mark) => mark.slot === slot);
+    const ordered = marks.sort(newestFirst);
+    const moments = ordered.map(({ savedAt }) => savedAt / 1000);
+    for (const at of statesToDrop(moments, STATES_KEPT, options.now() / 1000))
+      await store.remove(slot, ordered[at]!.begun);
   }
 
   /** A document of the same row that came in meanwhile is newer. */
@@ -108,21 +118,32 @@ export function createAutosave<Document extends object>(
     waiting = [...unsaved.filter((old) => !waiting.some((each) => each.row === old.row)), ...waiting];
   }
 
+  /** Work on a site that was left before it was written is kept beside what another tab has made of it. */
+  async function put(state: KeptState, isOpen: boolean) {
+    try {
+      await store.put(state, writer);
+    } catch (problem) {
+      if (isOpen || refusalOf(problem).kind !== 'taken') throw problem;
+      await store.putBeside(state);
+    }
+  }
+
   async function write(documents: readonly Waiting<Document>[]) {
     for (const [at, { document, row: target }] of documents.entries()) {
       try {
-        await store.put(stateOf(document, target));
+        await put(stateOf(document, target), target.slot === row.slot);
       } catch (problem) {
+        const why = refusalOf(problem);
         putBack(documents.slice(at));
-        report({ kind: 'not saved', why: refusalOf(problem) });
-        schedule(RETRY_DELAY);
+        report({ kind: 'not saved', why });
+        if (!isFinal(why)) schedule(RETRY_DELAY);
         return;
       }
     }
     if (waiting.length === 0 || reported === 'not saved') report({ kind: 'saved' });
     if (waiting.length > 0) report({ kind: 'saving' });
     // The work is safe; a state too many is not worth a warning.
-    await trim().catch(() => undefined);
+    for (const slot of new Set(documents.map((each) => each.row.slot))) await trim(slot).catch(() => undefined);
   }
 
   async function flush(): Promise<void> {
@@ -148,11 +169,20 @@ export function createAutosave<Document extends object>(
     },
     flush,
     unsaved() {
-      const newest = waiting.at(-1) ?? inWriting.at(-1);
-      return newest ? stateOf(newest.document, newest.row) : null;
+      const newest = new Map([...inWriting, ...waiting].map((each) => [each.row.slot, each]));
+      return [...newest.values()].map(({ document, row: target }) => stateOf(document, target));
     },
     beginState() {
-      row = { begun: null };
+      row = { slot: row.slot, begun: null };
+    },
+    beginSite(slot) {
+      row = { slot, begun: null };
+    },
+    drop() {
+      stopTimer();
+      waiting = waiting.filter((each) => each.row.slot !== row.slot);
+      reported = null;
+      onState({ kind: 'saved' });
     },
     close: stopTimer
   };

@@ -1,14 +1,19 @@
-/** The states in the browser's database. */
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import type { KeptState, SetAside, StateStore } from './states';
+/** What is kept, in the browser's database. */
+import { openDB, type IDBPDatabase, type IDBPTransaction } from 'idb';
+import { isStateMark, markOf, newestFirst, recordOf, type StateStore, type Writer } from './states';
+import { NewerReleaseError, TakenOverError } from './refusal';
+import { makeTables, NAME, VERSION, type Tables } from './tables';
 
-interface Tables extends DBSchema {
-  states: { key: [string, number]; value: KeptState };
-  aside: { key: string; value: SetAside };
+type Change = IDBPTransaction<Tables, ('states' | 'texts' | 'sites' | 'aside')[], 'readwrite'>;
+
+/** Of one site: before its first state and after its last. */
+const allOf = (slot: string) => IDBKeyRange.bound([slot], [slot, []]);
+
+function mayWrite(slot: string, found: unknown, { owner, format }: Writer): void {
+  const record = recordOf(slot, found);
+  if (record.format > format) throw new NewerReleaseError('A newer release has this site.');
+  if (record.owner !== null && record.owner !== owner) throw new TakenOverError('Another tab has this site.');
 }
-
-const NAME = 'kerfline';
-const VERSION = 1;
 
 /** Opens the database at its first use, and again after the browser has closed it. */
 export function createDatabaseStore(): StateStore {
@@ -16,10 +21,7 @@ export function createDatabaseStore(): StateStore {
 
   function database(): Promise<IDBPDatabase<Tables>> {
     opening ??= openDB<Tables>(NAME, VERSION, {
-      upgrade(fresh) {
-        fresh.createObjectStore('states', { keyPath: ['slot', 'begun'] });
-        fresh.createObjectStore('aside', { keyPath: 'key' });
-      },
+      upgrade: (fresh, from, _to, transaction) => makeTables(fresh, from, transaction),
       blocking(_current, _blocked, event) {
         // A newer release in another tab waits for this connection; the next use opens again or fails in words.
         (event.target as IDBDatabase).close();
@@ -35,27 +37,97 @@ export function createDatabaseStore(): StateStore {
     return opening;
   }
 
-  return {
-    async put(state) {
-      const change = (await database()).transaction('states', 'readwrite');
-      const written = change.store.put(state);
+  /** All of `work` or nothing: what it throws undoes what it has already asked for. */
+  async function change(work: (tables: Change) => Promise<void>): Promise<void> {
+    const change = (await database()).transaction(['states', 'texts', 'sites', 'aside'], 'readwrite');
+    const done = change.done.then(
+      () => null,
+      (problem: unknown) => ({ problem })
+    );
+    try {
+      await work(change);
       // Committed at once and not when the page gets round to it: a page that is going away never does.
       change.commit();
-      await Promise.all([written, change.done]);
-    },
-    async list() {
-      return (await database()).getAll('states');
-    },
-    async remove(slot, begun) {
-      await (await database()).delete('states', [slot, begun]);
-    },
-    async setAside(aside, slot, begun) {
-      const change = (await database()).transaction(['states', 'aside'], 'readwrite');
-      await Promise.all([
-        change.objectStore('aside').put(aside),
-        change.objectStore('states').delete([slot, begun]),
-        change.done
-      ]);
+    } catch (problem) {
+      try {
+        change.abort();
+      } catch {
+        // It has ended by itself.
+      }
+      await done;
+      throw problem;
     }
+    const failure = await done;
+    if (failure) throw failure.problem;
+  }
+
+  return {
+    claim: (slot, { owner, format }) =>
+      change(async (tables) => {
+        const sites = tables.objectStore('sites');
+        const record = recordOf(slot, await sites.get(slot));
+        if (record.format > format) throw new NewerReleaseError('A newer release has this site.');
+        await sites.put({ ...record, owner, format });
+      }),
+    put: (state, writer) =>
+      change(async (tables) => {
+        const sites = tables.objectStore('sites');
+        const found = await sites.get(state.slot);
+        mayWrite(state.slot, found, writer);
+        const record = recordOf(state.slot, found);
+        await Promise.all([
+          tables.objectStore('states').put(markOf(state)),
+          tables.objectStore('texts').put(state.text, [state.slot, state.begun]),
+          // Work that goes on is not in the bin.
+          sites.put({ ...record, ...writer, deletedAt: null })
+        ]);
+      }),
+    putBeside: (state) =>
+      change(async (tables) => {
+        const marks = (await tables.objectStore('states').getAll(allOf(state.slot))).filter(isStateMark);
+        const [newest] = marks.sort(newestFirst);
+        const savedAt = newest ? Math.min(state.savedAt, newest.savedAt - 1) : state.savedAt;
+        let begun = savedAt;
+        while (marks.some((mark) => mark.begun === begun)) begun--;
+        await Promise.all([
+          tables.objectStore('states').add(markOf({ ...state, begun, savedAt })),
+          tables.objectStore('texts').put(state.text, [state.slot, begun])
+        ]);
+      }),
+    marks: async () => (await database()).getAll('states'),
+    text: async (slot, begun) => (await database()).get('texts', [slot, begun]),
+    remove: (slot, begun) =>
+      change(async (tables) => {
+        await Promise.all([
+          tables.objectStore('states').delete([slot, begun]),
+          tables.objectStore('texts').delete([slot, begun])
+        ]);
+      }),
+    setAside: (aside, slot, begun) =>
+      change(async (tables) => {
+        await Promise.all([
+          tables.objectStore('aside').put(aside),
+          tables.objectStore('states').delete([slot, begun]),
+          tables.objectStore('texts').delete([slot, begun])
+        ]);
+      }),
+    asides: async () => (await database()).getAll('aside'),
+    dropAside: async (key) => (await database()).delete('aside', key),
+    records: async () => (await database()).getAll('sites'),
+    change: (slot, writer, changed) =>
+      change(async (tables) => {
+        const sites = tables.objectStore('sites');
+        const found = await sites.get(slot);
+        if (writer) mayWrite(slot, found, writer);
+        await sites.put(changed(recordOf(slot, found)));
+      }),
+    removeSite: (slot) =>
+      change(async (tables) => {
+        await Promise.all([
+          tables.objectStore('states').delete(allOf(slot)),
+          tables.objectStore('texts').delete(allOf(slot)),
+          tables.objectStore('sites').delete(slot)
+        ]);
+      })
   };
 }

@@ -27,7 +27,7 @@ export interface FileHost {
 }
 
 /** Far above the largest site that the schema admits; a slip of the mouse onto a film must not fill the memory. */
-export const LARGEST_FILE = 30_000_000;
+export const LARGEST_FILE = 33_000_000;
 
 export type Opened =
   | {

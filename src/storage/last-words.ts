@@ -2,7 +2,8 @@
  * What a page says when it goes away. A write that the store has not confirmed by then may never happen, so the newest
  * state is also left where writing is done at once; whoever opens the page next hands it to the store.
  */
-import { isKeptState, type KeptState, type StateStore } from './states';
+import { refusalOf } from './refusal';
+import { isStateMark, markOf, type KeptState, type StateStore, type Writer } from './states';
 
 const PREFIX = 'kerfline last ';
 
@@ -13,22 +14,38 @@ export type LastWordsPlace = () => Pick<
 > | null;
 
 /** Too large or forbidden: then there is only what the store still manages to write. */
-export function leaveLastWords(place: LastWordsPlace, state: KeptState): void {
+export function leaveLastWords(place: LastWordsPlace, state: KeptState, writer: Writer): void {
   try {
-    place()?.setItem(PREFIX + state.slot, JSON.stringify(state));
+    place()?.setItem(PREFIX + state.slot, JSON.stringify({ ...state, writer }));
   } catch {
     // see above
   }
 }
 
-const read = (text: string | null): KeptState | null => {
+const isWriter = (found: unknown): found is Writer => {
+  const { owner, format } = (found ?? {}) as Partial<Record<keyof Writer, unknown>>;
+  return typeof owner === 'string' && typeof format === 'number';
+};
+
+function read(text: string | null): { readonly state: KeptState; readonly writer: Writer } | null {
   try {
-    const found: unknown = JSON.parse(text ?? 'null');
-    return isKeptState(found) ? found : null;
+    const { writer, ...state } = JSON.parse(text ?? 'null') as KeptState & { readonly writer: unknown };
+    if (typeof state.text !== 'string' || !isStateMark(markOf(state)) || !isWriter(writer)) return null;
+    return { state, writer };
   } catch {
     return null;
   }
-};
+}
+
+/** Where another tab has gone on since, the words are kept beside its work and never over it. */
+async function hand(store: StateStore, state: KeptState, writer: Writer): Promise<void> {
+  try {
+    await store.put(state, writer);
+  } catch (problem) {
+    if (refusalOf(problem).kind !== 'taken') throw problem;
+    await store.putBeside(state);
+  }
+}
 
 /**
  * Brings what was left for any slot into the store, except where the store has as new a state of that slot. Never
@@ -42,12 +59,12 @@ export async function takeLastWords(place: LastWordsPlace, store: StateStore): P
       (key) => key?.startsWith(PREFIX) === true
     );
     if (keys.length === 0) return;
-    const kept = (await store.list()).filter(isKeptState);
+    const kept = (await store.marks()).filter(isStateMark);
     for (const key of keys) {
-      const state = read(storage.getItem(key!));
-      const isNews = (each: KeptState) =>
-        !kept.some(({ slot, savedAt }) => slot === each.slot && savedAt >= each.savedAt);
-      if (state && isNews(state)) await store.put(state);
+      const words = read(storage.getItem(key!));
+      const isNews = ({ slot, savedAt }: KeptState) =>
+        !kept.some((mark) => mark.slot === slot && mark.savedAt >= savedAt);
+      if (words && isNews(words.state)) await hand(store, words.state, words.writer);
       storage.removeItem(key!);
     }
   } catch {

@@ -1,11 +1,21 @@
 /** Why the browser would not keep something, from the error it threw. */
 
-type RefusalKind = 'full' | 'forbidden' | 'failed';
+export type RefusalKind = 'full' | 'forbidden' | 'failed' | 'taken' | 'newer';
 
 export interface Refusal {
   readonly kind: RefusalKind;
   /** The browser's own words. */
   readonly detail: string;
+}
+
+/** Another tab writes to this slot now. */
+export class TakenOverError extends Error {
+  override readonly name = 'TakenOverError';
+}
+
+/** A newer release writes to this slot: what it wrote might mean something that this one does not know. */
+export class NewerReleaseError extends Error {
+  override readonly name = 'NewerReleaseError';
 }
 
 /** Each engine, and each of its storages, has its own name for a full disk. */
@@ -17,7 +27,9 @@ const FULL = new Set([
   'NS_ERROR_FILE_NO_DEVICE_SPACE'
 ]);
 const FULL_CODES = new Set<unknown>([22, 1014]);
-const FORBIDDEN = new Set(['SecurityError', 'InvalidStateError', 'NotAllowedError', 'VersionError']);
+const FORBIDDEN = new Set(['SecurityError', 'InvalidStateError', 'NotAllowedError']);
+/** A database that a newer release has made over cannot be opened by an older one. */
+const NEWER = new Set(['NewerReleaseError', 'VersionError']);
 const FULL_WORDS = /quota|disk (?:is )?full|not enough (?:disk )?space|no space/i;
 
 export function refusalOf(problem: unknown): Refusal {
@@ -26,6 +38,11 @@ export function refusalOf(problem: unknown): Refusal {
   ) as { name?: unknown; message?: unknown; code?: unknown };
   const title = typeof name === 'string' ? name : '';
   const detail = [title, message].filter((word) => typeof word === 'string' && word !== '').join(': ');
+  if (title === 'TakenOverError') return { kind: 'taken', detail };
+  if (NEWER.has(title)) return { kind: 'newer', detail };
   if (FULL.has(title) || FULL_CODES.has(code) || FULL_WORDS.test(detail)) return { kind: 'full', detail };
   return { kind: FORBIDDEN.has(title) ? 'forbidden' : 'failed', detail };
 }
+
+/** Nothing that the same tab tries again can mend it. */
+export const isFinal = ({ kind }: Refusal): boolean => kind === 'taken' || kind === 'newer';

@@ -22,5 +22,6 @@ export const frameOf = ({ state }: Editor, more: Partial<Frame> = {}): Frame => 
   map: null,
   moment: null,
   showsLabels: true,
+  pictures: new Map(),
   ...more
 });

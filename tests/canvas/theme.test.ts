@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { forcedTheme } from '#canvas/forced-theme';
 import { DARK, LIGHT, type Theme } from '#canvas/theme';
 
 type Colour = readonly [number, number, number, number];
@@ -31,9 +32,29 @@ function contrast(a: Colour, b: Colour): number {
   return (high + 0.05) / (low + 0.05);
 }
 
+/** As a browser computes the system's colours of two usual schemes of high contrast. */
+const FORCED = {
+  dark: {
+    Canvas: 'rgb(0, 0, 0)',
+    CanvasText: 'rgb(255, 255, 255)',
+    GrayText: 'rgb(63, 242, 63)',
+    LinkText: 'rgb(255, 255, 0)',
+    Highlight: 'rgb(26, 235, 255)'
+  },
+  light: {
+    Canvas: 'rgb(255, 255, 255)',
+    CanvasText: 'rgb(0, 0, 0)',
+    GrayText: 'rgb(96, 0, 0)',
+    LinkText: 'rgb(0, 0, 159)',
+    Highlight: 'rgb(55, 0, 110)'
+  }
+};
+
 describe.each<[string, Theme]>([
   ['light', LIGHT],
-  ['dark', DARK]
+  ['dark', DARK],
+  ['forced dark', forcedTheme(FORCED.dark)],
+  ['forced light', forcedTheme(FORCED.light)]
 ])('the %s theme', (_, theme) => {
   it('measures contrast as the standard does', () => {
     expect(contrast(colourOf('#000000'), colourOf('#ffffff'))).toBeCloseTo(21, 9);

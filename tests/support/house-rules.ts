@@ -48,7 +48,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   },
   ui: {
     rooms: ['units', 'plan', 'editor', 'analysis', 'canvas', 'i18n'],
-    packages: PAGE_PACKAGES,
+    packages: [...PAGE_PACKAGES, 'pdfjs-dist/*'],
     components: true
   },
   app: {

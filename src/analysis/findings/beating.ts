@@ -1,4 +1,6 @@
 /** Two channels that run at the same time and disturb each other. */
+import { t } from '#i18n/message';
+import { typeset } from '#units/digits';
 import { loopsIn } from '#plan/wiring';
 import type { Beat, Remedy } from '../results';
 import { USUAL_BAND } from '../band';
@@ -19,19 +21,26 @@ export const beating: FindingRule = (context) =>
         code: 'beating',
         subject: `${beat.a} + ${beat.b}`,
         selects: [...loopsIn(a!), ...loopsIn(b!)],
-        message:
-          `${called(a!)} and ${called(b!)} run at the same time, ${distanceOf(beat, say)}, ` +
-          `coupled by k = ${say(beat.k, 'ratio', { digits: 2 })}: a ripple of ${say(beat.ripple, 'ratio')}, ` +
-          `${times(beat.ratio)} the trip threshold (${beat.verdict}).`,
+        message: t('finding.beating', {
+          a: called(a!),
+          b: called(b!),
+          distance: distanceOf(beat, say),
+          k: say(beat.k, 'ratio', { digits: 2 }),
+          ripple: say(beat.ripple, 'ratio'),
+          times: times(beat.ratio),
+          verdict: t(beat.verdict === 'watch' ? 'finding.beating.watch' : 'finding.beating.falseCalls')
+        }),
         advice: adviceOn(beat, context)
       };
     });
 
-const distanceOf = ({ separation_Hz, lockingRange_Hz }: Beat, say: FindingContext['say']): string =>
-  separation_Hz > 0
-    ? `at least ${hertz(separation_Hz, say)} apart` +
-      (separation_Hz < lockingRange_Hz ? ` (they may lock nearer than ${hertz(lockingRange_Hz, say)})` : '')
-    : 'on frequencies that overlap when vehicles pass or the temperature changes';
+const distanceOf = ({ separation_Hz, lockingRange_Hz }: Beat, say: FindingContext['say']): string => {
+  if (separation_Hz <= 0) return t('finding.beating.overlapping');
+  const separation = hertz(separation_Hz, say);
+  return separation_Hz < lockingRange_Hz
+    ? t('finding.beating.apartLocking', { separation, lockingRange: hertz(lockingRange_Hz, say) })
+    : t('finding.beating.apart', { separation });
+};
 
 /** Separations are told in hertz as long as they are small. */
 const hertz = (separation: number, say: FindingContext['say']): string =>
@@ -40,7 +49,7 @@ const hertz = (separation: number, say: FindingContext['say']): string =>
 /** Two figures, and never a power of ten: that is for machines. */
 const times = (ratio: number): string => {
   const text = ratio.toPrecision(2);
-  return `${text.includes('e+') ? Number(text) : text} times`;
+  return t('finding.beating.times', { ratio: typeset(text.includes('e+') ? String(Number(text)) : text) });
 };
 
 /**
@@ -64,62 +73,68 @@ const apartAtLeast = ({ separation_Hz, lockingRange_Hz, sides }: Beat): number =
 const keepApart = (beat: Beat, { say }: FindingContext): string | null => {
   const apart = apartAtLeast(beat);
   const [lowest, highest] = USUAL_BAND;
-  return apart < highest - lowest ? `Keep their frequencies at least ${hertz(apart, say)} apart` : null;
+  return apart < highest - lowest ? t('finding.beating.keepApart', { separation: hertz(apart, say) }) : null;
 };
 
 const adviceOn = (beat: Beat, context: FindingContext): string => {
   const apart = keepApart(beat, context);
-  const before = apart ?? 'No separation within the usual band is enough';
+  const before = apart ?? t('finding.beating.noSeparation');
   if (beat.remedies === null)
-    return apart === null
-      ? `${before}. Move the loops apart, or connect both to one unit that scans its channels in turn.`
-      : `${before} by other frequency settings, move the loops apart, or connect both to one unit that scans its channels in turn.`;
+    return t(apart === null ? 'finding.beating.orMove' : 'finding.beating.bySettings', { before });
   const clearing = beat.remedies.filter(({ verdict }) => verdict === 'clear');
   const ways = (list: readonly Remedy[]): string =>
     list
       .slice(0, MOST_REMEDIES)
       .map((remedy) => wayOf(remedy, context))
       .join('; ');
-  if (clearing.length > 0) return `Any of these clears it: ${ways(clearing)}.`;
-  if (beat.remedies.length === 0) return `${before}. No other single change helps.`;
-  return `${before}. None of these clears it by itself, but they help: ${ways(beat.remedies)}.`;
+  if (clearing.length > 0) return t('finding.beating.clearing', { ways: ways(clearing) });
+  if (beat.remedies.length === 0) return t('finding.beating.nothingElse', { before });
+  return t('finding.beating.helping', { before, ways: ways(beat.remedies) });
 };
 
 /** In words, with the ratio that it leaves. */
 const wayOf = (remedy: Remedy, { site, say }: FindingContext): string => {
   const nameOf = (id: string): string => called(site.circuits.find((circuit) => circuit.id === id)!);
   const unitOf = (id: string): string => called(site.units.find((unit) => unit.id === id)!);
+  const and = t('finding.and');
   const but =
-    remedy.spoils.length > 0 ? `, but ${remedy.spoils.map(nameOf).join(' and ')} would beat more` : '';
-  const ratio = `${times(remedy.ratio)} the threshold${but}`;
+    remedy.spoils.length > 0 ? t('finding.beating.but', { names: remedy.spoils.map(nameOf).join(and) }) : '';
+  const left = t('finding.beating.left', { times: times(remedy.ratio), but });
   switch (remedy.kind) {
     case 'setting': {
       const frequency = say(remedy.frequency_Hz, 'frequency');
-      return `setting ${remedy.setting} (${frequency}) for ${nameOf(remedy.circuit)}: ${ratio}`;
+      const circuit = nameOf(remedy.circuit);
+      return t('finding.beating.way.setting', { setting: remedy.setting, frequency, circuit, left });
     }
     case 'distance':
-      return `the loops ${say(remedy.by_m, 'length')} further apart: ${ratio}`;
+      return t('finding.beating.way.distance', { distance: say(remedy.by_m, 'length'), left });
     case 'winding': {
       const loop = called(site.loops.find(({ id }) => id === remedy.loop)!);
-      return `${loop} wound the other way: ${ratio}`;
+      return t('finding.beating.way.winding', { loop, left });
     }
     case 'scanning': {
-      const unit = remedy.unit === null ? 'one unit' : unitOf(remedy.unit);
-      return `both on ${unit}, scanned in turn: never at the same time${but}`;
+      const unit = remedy.unit === null ? t('finding.beating.oneUnit') : unitOf(remedy.unit);
+      return t('finding.beating.way.scanning', { unit, but });
     }
     case 'threshold': {
       const raised = remedy.circuits
-        .map(({ circuit, tripThreshold }) => `${say(tripThreshold, 'ratio')} for ${nameOf(circuit)}`)
-        .join(' and ');
+        .map(({ circuit, tripThreshold }) =>
+          t('finding.beating.raised', { threshold: say(tripThreshold, 'ratio'), circuit: nameOf(circuit) })
+        )
+        .join(and);
       const isLossy = remedy.circuits.some(({ lost }) => lost.length > 0);
-      const cost = isLossy ? ', which loses vehicles that are asked for' : '';
-      return `a trip threshold of ${raised}: ${ratio}${cost}`;
+      const cost = isLossy ? t('finding.beating.loses') : '';
+      return t('finding.beating.way.threshold', { raised, left, cost });
     }
     case 'measuring-time': {
-      const time = say(remedy.measuringTime_s, 'time');
-      return `${remedy.units.map(unitOf).join(' and ')} measuring for ${time}: ${ratio}`;
+      const units = remedy.units.map(unitOf).join(and);
+      return t('finding.beating.way.measuringTime', {
+        units,
+        time: say(remedy.measuringTime_s, 'time'),
+        left
+      });
     }
     case 'conduit':
-      return `a conduit of its own for one of the lead-ins: ${ratio}`;
+      return t('finding.beating.way.conduit', { left });
   }
 };

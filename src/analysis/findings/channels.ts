@@ -1,4 +1,5 @@
 /** Channels and frequencies: two circuits on one channel, a frequency outside the usual band, a circuit or loop left out. */
+import { t } from '#i18n/message';
 import { loopsIn } from '#plan/wiring';
 import { isUsualFrequency, USUAL_BAND } from '../band';
 import { called, type FindingRule } from './finding';
@@ -21,8 +22,13 @@ export const sharedChannel: FindingRule = ({ site }) =>
         code: 'channel-taken',
         subject: circuit.id,
         selects: [...loopsIn(circuit), ...loopsIn(other)],
-        message: `${called(circuit)} and ${called(other)} are both on channel ${channel.number} of ${channel.unit}.`,
-        advice: 'Give one of them another channel, or join their loops into one circuit.'
+        message: t('finding.channelTaken', {
+          a: called(circuit),
+          b: called(other),
+          number: channel.number,
+          unit: channel.unit
+        }),
+        advice: t('finding.channelTaken.advice')
       }
     ];
   });
@@ -37,8 +43,13 @@ export const frequencyBand: FindingRule = ({ circuits, say }) =>
         code: 'frequency-band',
         subject: circuit.id,
         selects: loopsIn(circuit),
-        message: `${called(circuit)} would run at ${say(f, 'frequency')}, outside the usual ${say(USUAL_BAND[0], 'frequency')} to ${say(USUAL_BAND[1], 'frequency')}.`,
-        advice: 'Choose another frequency setting or another number of turns.'
+        message: t('finding.frequencyBand', {
+          circuit: called(circuit),
+          frequency: say(f, 'frequency'),
+          least: say(USUAL_BAND[0], 'frequency'),
+          most: say(USUAL_BAND[1], 'frequency')
+        }),
+        advice: t('finding.frequencyBand.advice')
       }
     ];
   });
@@ -55,8 +66,13 @@ export const notOscillating: FindingRule = ({ site, circuits, say }) =>
         code: 'no-oscillation',
         subject: circuit.id,
         selects: loopsIn(circuit),
-        message: `${called(circuit)} would not oscillate on setting ${setting} of ${called(unit)} (${capacitance}): it is damped too much, or its lead-in makes it look capacitive. Its figures hold for 50 kHz.`,
-        advice: 'Choose a setting of higher frequency, more turns, or a shorter or heavier lead-in.'
+        message: t('finding.noOscillation', {
+          circuit: called(circuit),
+          setting,
+          unit: called(unit),
+          capacitance
+        }),
+        advice: t('finding.noOscillation.advice')
       }
     ];
   });
@@ -69,8 +85,12 @@ export const nearResonance: FindingRule = ({ circuits, say }) =>
       code: 'resonance',
       subject: circuit.id,
       selects: loopsIn(circuit),
-      message: `A loop of ${called(circuit)} resonates with its own capacitance at about ${say(readout.selfResonance_Hz, 'frequency')}, near its ${say(readout.frequency_Hz, 'frequency')}: the apparent inductance depends on the weather.`,
-      advice: 'Use fewer turns or a lower frequency.'
+      message: t('finding.resonance', {
+        circuit: called(circuit),
+        resonance: say(readout.selfResonance_Hz, 'frequency'),
+        frequency: say(readout.frequency_Hz, 'frequency')
+      }),
+      advice: t('finding.resonance.advice')
     }));
 
 export const unconnected: FindingRule = ({ site }) => {
@@ -83,8 +103,8 @@ export const unconnected: FindingRule = ({ site }) => {
         code: 'no-circuit',
         subject: loop.id,
         selects: [loop.id],
-        message: `${called(loop)} belongs to no circuit: its figures hold for 50 kHz.`,
-        advice: 'Connect it to a circuit to see what the unit sees.'
+        message: t('finding.noCircuit', { loop: called(loop) }),
+        advice: t('finding.noCircuit.advice')
       })),
     ...site.circuits
       .filter(({ channel }) => channel === null)
@@ -93,8 +113,8 @@ export const unconnected: FindingRule = ({ site }) => {
         code: 'no-channel',
         subject: circuit.id,
         selects: loopsIn(circuit),
-        message: `${called(circuit)} is on no channel: its figures hold for 50 kHz and nothing is compared with a threshold.`,
-        advice: 'Choose a unit and a channel.'
+        message: t('finding.noChannel', { circuit: called(circuit) }),
+        advice: t('finding.noChannel.advice')
       }))
   ];
 };

@@ -1,4 +1,5 @@
 /** Too little cover over the uppermost wire, or a wire that does not fit its slot. */
+import { t } from '#i18n/message';
 import { wireOf } from '#plan/catalogue/wires';
 import { called, type FindingRule } from './finding';
 
@@ -17,9 +18,16 @@ export const cover: FindingRule = ({ loops, say }) =>
         subject: loop.id,
         selects: [loop.id],
         message: out
-          ? `The wires of ${called(loop)} stand ${say(-readout.cover_m, 'smallLength')} out of a slot ${say(loop.slot.depth, 'smallLength')} deep.`
-          : `Only ${say(readout.cover_m, 'smallLength')} of cover over the uppermost wire of ${called(loop)}.`,
-        advice: `Cut the slot ${say(deeper, 'smallLength')} deep for ${say(LEAST_COVER, 'smallLength')} of cover, or use fewer turns or thinner wire.`
+          ? t('finding.cover.out', {
+              loop: called(loop),
+              out: say(-readout.cover_m, 'smallLength'),
+              depth: say(loop.slot.depth, 'smallLength')
+            })
+          : t('finding.cover', { cover: say(readout.cover_m, 'smallLength'), loop: called(loop) }),
+        advice: t('finding.cover.advice', {
+          deeper: say(deeper, 'smallLength'),
+          least: say(LEAST_COVER, 'smallLength')
+        })
       };
     });
 
@@ -33,8 +41,12 @@ export const slotWidth: FindingRule = ({ site, loops, say }) =>
         code: 'slot-width',
         subject: loop.id,
         selects: [loop.id],
-        message: `The wire of ${called(loop)} is ${say(wire.insulatedDiameter, 'smallLength')} thick and does not go into a slot ${say(loop.slot.width, 'smallLength')} wide.`,
-        advice: 'Use a wider blade or thinner wire.'
+        message: t('finding.slotWidth', {
+          loop: called(loop),
+          diameter: say(wire.insulatedDiameter, 'smallLength'),
+          width: say(loop.slot.width, 'smallLength')
+        }),
+        advice: t('finding.slotWidth.advice')
       }
     ];
   });

@@ -1,6 +1,8 @@
 /** What a rule sees, and how it writes. A rule is one file: numbers in, findings out. */
+import { withinSentence } from '#i18n/locale';
 import { format, type FormatOptions } from '#units/format';
 import type { QuantityKind } from '#units/kind';
+import { vehicleOf } from '#plan/catalogue/vehicles';
 import type { Circuit, Loop, Site } from '#plan/schema';
 import type { Assessment, CircuitReadout, Finding, LoopReadout } from '../results';
 
@@ -18,6 +20,10 @@ export type FindingRule = (context: FindingContext) => readonly Finding[];
 /** The name a person gave, else the id. */
 export const called = ({ id, name }: { readonly id: string; readonly name: string }): string =>
   name.trim() === '' ? id : name;
+
+/** A vehicle's name inside a sentence. */
+export const calledVehicle = (id: string, site: Site): string =>
+  withinSentence(called(vehicleOf(id, site) ?? { id, name: '' }));
 
 export const createContext = (site: Site, result: Omit<Assessment, 'findings'>): FindingContext => ({
   site,

@@ -1,4 +1,5 @@
 /** Terminal inductance outside what the unit accepts. */
+import { t } from '#i18n/message';
 import { loopsIn } from '#plan/wiring';
 import { called, type FindingRule } from './finding';
 
@@ -15,11 +16,14 @@ export const inductanceRange: FindingRule = ({ site, circuits, say }) =>
         code: 'inductance-range',
         subject: circuit.id,
         selects: loopsIn(circuit),
-        message: `${called(circuit)} has ${say(value, 'inductance')} at the terminals; ${called(unit)} accepts ${say(least, 'inductance')} to ${say(most, 'inductance')}.`,
-        advice:
-          value < least
-            ? 'Add turns, or connect its loops in series.'
-            : 'Take turns off, connect loops in parallel, or shorten the lead-in.'
+        message: t('finding.inductanceRange', {
+          circuit: called(circuit),
+          inductance: say(value, 'inductance'),
+          unit: called(unit),
+          least: say(least, 'inductance'),
+          most: say(most, 'inductance')
+        }),
+        advice: t(value < least ? 'finding.inductanceRange.low' : 'finding.inductanceRange.high')
       }
     ];
   });

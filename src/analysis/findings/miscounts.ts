@@ -1,15 +1,9 @@
 /** What the drawing's own traffic comes to: outputs that do not say what happened. */
+import { t } from '#i18n/message';
 import { loopsIn } from '#plan/wiring';
 import { called, type FindingRule } from './finding';
 
 const KINDS = ['missed', 'merged', 'split', 'false'] as const;
-const WORDS: Readonly<Record<(typeof KINDS)[number], string>> = {
-  missed: 'missed',
-  merged: 'merged into the call before',
-  split: 'called more than once',
-  false: 'called with nobody there'
-};
-
 export const miscounts: FindingRule = ({ site, result }) =>
   (result.calls ?? []).flatMap((summary) => {
     const circuit = site.circuits.find(({ id }) => id === summary.circuit);
@@ -23,10 +17,13 @@ export const miscounts: FindingRule = ({ site, result }) =>
         code: 'miscounts',
         subject: circuit.id,
         selects: loopsIn(circuit),
-        message:
-          `With the traffic of this site ${called(circuit)} makes ${summary.calls} calls for ${summary.vehicles} vehicles: ` +
-          `${wrong.map((kind) => `${summary[kind]} ${WORDS[kind]}`).join(', ')}.`,
-        advice: 'Open "Passing", "Calls over time": each mistake is listed there with its cause.'
+        message: t('finding.miscounts', {
+          circuit: called(circuit),
+          calls: summary.calls,
+          vehicles: summary.vehicles,
+          mistakes: wrong.map((kind) => t(`finding.miscounts.${kind}`, { number: summary[kind] })).join(', ')
+        }),
+        advice: t('finding.miscounts.advice')
       }
     ];
   });

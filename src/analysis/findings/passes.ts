@@ -1,11 +1,11 @@
 /** What vehicles do that keep to the edge of their lane, or are lost and found again over one circuit. */
+import { t } from '#i18n/message';
+import { figures } from '#units/digits';
 import { vehicleOf } from '#plan/catalogue/vehicles';
 import { loopsIn } from '#plan/wiring';
 import type { PassReadout } from '../passing/results';
-import { called, type FindingContext, type FindingRule } from './finding';
+import { called, calledVehicle, type FindingContext, type FindingRule } from './finding';
 
-const nameOf = ({ vehicle }: PassReadout, { site }: FindingContext): string =>
-  called(vehicleOf(vehicle, site) ?? { id: vehicle, name: '' }).toLowerCase();
 const laneOf = ({ lane }: PassReadout, { site }: FindingContext): string =>
   called(site.lanes.find(({ id }) => id === lane) ?? { id: lane ?? '', name: '' });
 
@@ -38,10 +38,14 @@ export const missedAtEdge: FindingRule = (context) =>
       code: 'missed-at-edge',
       subject: circuit.id,
       selects: loopsIn(circuit),
-      message:
-        `${called(circuit)} misses a ${nameOf(pass, context)} that drives ${context.say(Math.abs(pass.offset_m), 'length')} beside the middle of its lane, ` +
-        `still within it: ${context.say(pass.response, 'ratio')} there, the threshold is ${context.say(channel.tripThreshold, 'ratio')}.`,
-      advice: 'Lower the threshold, or make the loop wider where the next lane allows it.'
+      message: t('finding.missedAtEdge', {
+        circuit: called(circuit),
+        vehicle: calledVehicle(pass.vehicle, context.site),
+        offset: context.say(Math.abs(pass.offset_m), 'length'),
+        response: context.say(pass.response, 'ratio'),
+        threshold: context.say(channel.tripThreshold, 'ratio')
+      }),
+      advice: t('finding.missedAtEdge.advice')
     }));
   });
 
@@ -59,12 +63,15 @@ export const countedTwice: FindingRule = (context) =>
           code: 'counted-twice',
           subject: circuit.id,
           selects: loopsIn(circuit),
-          message:
-            `${called(circuit)} detects one ${nameOf(pass, context)} ${pass.detections} times: over ${context.say(gap.length_m, 'length')} ` +
-            `its response falls to ${context.say(gap.response, 'ratio')}, under the release at ${context.say(release, 'ratio')}.`,
-          advice: several
-            ? 'Set the loops nearer to one another, lower the threshold, or give the output an extension that covers the gap at the slowest speed.'
-            : 'Its middle is too high for this loop: lower the threshold or the release, make the loop longer or wider, or give the output an extension that covers the gap.'
+          message: t('finding.countedTwice', {
+            circuit: called(circuit),
+            vehicle: calledVehicle(pass.vehicle, context.site),
+            detections: pass.detections,
+            gap: context.say(gap.length_m, 'length'),
+            response: context.say(gap.response, 'ratio'),
+            release: context.say(release, 'ratio')
+          }),
+          advice: t(several ? 'finding.countedTwice.several' : 'finding.countedTwice.one')
         };
       }
     );
@@ -88,11 +95,15 @@ export const nextLaneAtEdge: FindingRule = (context) =>
         code: 'next-lane-edge',
         subject: circuit.id,
         selects: loopsIn(circuit),
-        message:
-          `A ${nameOf(pass, context)} at the near edge of ${laneOf(pass, context)} changes ${called(circuit)} by ${context.say(-pass.response, 'ratio')}, ` +
-          `${(pass.response / channel.tripThreshold).toPrecision(2)} times its threshold of ${context.say(channel.tripThreshold, 'ratio')}.`,
-        advice:
-          'Move the loop away from that lane, make it narrower, use a quadrupole, or raise the threshold as far as the smallest vehicle asked for allows.'
+        message: t('finding.nextLaneEdge', {
+          vehicle: calledVehicle(pass.vehicle, context.site),
+          lane: laneOf(pass, context),
+          circuit: called(circuit),
+          change: context.say(-pass.response, 'ratio'),
+          times: figures(pass.response / channel.tripThreshold, 2),
+          threshold: context.say(channel.tripThreshold, 'ratio')
+        }),
+        advice: t('finding.nextLane.calls')
       };
     });
   });

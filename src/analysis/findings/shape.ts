@@ -1,4 +1,5 @@
 /** A shape that cannot be cut or wound, and corner cuts that leave hardly any straight side. */
+import { t } from '#i18n/message';
 import { problemOf } from '#plan/shapes/index';
 import { called, type FindingRule } from './finding';
 
@@ -16,8 +17,13 @@ export const impossibleShape: FindingRule = ({ site }) =>
         code: cut ? 'corner-cut' : 'shape',
         subject: loop.id,
         selects: [loop.id],
-        message: `${called(loop)} cannot be cut: its ${cut ? 'corner cut' : problem.key} is ${problem.found}, expected ${problem.expected}.`,
-        advice: cut ? 'Make the corner cut smaller or the loop larger.' : 'Correct the shape.'
+        message: t('finding.shape', {
+          loop: called(loop),
+          what: t(`finding.shape.${problem.key}`),
+          found: problem.found,
+          expected: problem.expected
+        }),
+        advice: t(cut ? 'finding.shape.cornerCut.advice' : 'finding.shape.advice')
       }
     ];
   });
@@ -34,8 +40,13 @@ export const cornerCut: FindingRule = ({ loops, say }) =>
         code: 'corner-cut',
         subject: id,
         selects: [id],
-        message: `Corner cuts of ${say(shape.cornerCut, 'length')} leave only ${say(straight, 'length')} of the ${say(side, 'length')} side of ${called({ id, name })} straight.`,
-        advice: 'About a sixth of the side at each corner is usual; a larger cut makes the loop smaller.'
+        message: t('finding.cornerCut', {
+          cut: say(shape.cornerCut, 'length'),
+          straight: say(straight, 'length'),
+          side: say(side, 'length'),
+          loop: called({ id, name })
+        }),
+        advice: t('finding.cornerCut.advice')
       }
     ];
   });

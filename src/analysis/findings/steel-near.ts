@@ -1,11 +1,11 @@
 /** Steel that takes a good part of what a circuit has, and steel that the saw would meet. */
+import { t } from '#i18n/message';
 import { INCH } from '#units/constants';
-import { vehicleOf } from '#plan/catalogue/vehicles';
 import type { DisplayUnits, Steel } from '#plan/schema';
 import { slotSection } from '../section/slot-section';
 import type { SteelCost } from '../results';
 import { loopsIn } from '#plan/wiring';
-import { called, type FindingContext, type FindingRule } from './finding';
+import { called, calledVehicle, type FindingContext, type FindingRule } from './finding';
 
 /** To the next centimetre or half inch, metres: no mat is laid more exactly. */
 export function roundedUp(depth: number, units: DisplayUnits): number {
@@ -18,8 +18,11 @@ const depthAdvice = (
   { say, units }: { readonly say: FindingContext['say']; readonly units: DisplayUnits }
 ): string =>
   depth === null
-    ? `No depth to 2 m brings the loss under ${say(statedShare, 'ratio')}: move the loop off the steel, or ask for less.`
-    : `Steel deeper than ${say(roundedUp(depth, units), 'smallLength')} would cost less than ${say(statedShare, 'ratio')}; else add a turn, lower the threshold, or move the loop off the steel.`;
+    ? t('finding.steelNear.noDepth', { share: say(statedShare, 'ratio') })
+    : t('finding.steelNear.deeper', {
+        depth: say(roundedUp(depth, units), 'smallLength'),
+        share: say(statedShare, 'ratio')
+      });
 
 export const steelNear: FindingRule = ({ site, circuits, say }) =>
   circuits.flatMap(({ circuit, readout: { steel: cost } }) => {
@@ -32,18 +35,21 @@ export const steelNear: FindingRule = ({ site, circuits, say }) =>
     // of a response that is asked for, or of the inductance
     const isResponse = worst !== null && worst.share > cost.statedShare;
     if (!isResponse && cost.inductanceShare <= cost.statedShare) return [];
-    const vehicle = worst && (vehicleOf(worst.vehicle, site)?.name ?? worst.vehicle);
-    const response =
-      worst && vehicle !== null
-        ? ` and ${say(worst.share, 'ratio')} of the least response to: ${vehicle.toLowerCase()}`
-        : '';
+    const taken = { share: say(cost.inductanceShare, 'ratio'), circuit: called(circuit) };
     return [
       {
         severity: 'caution' as const,
         code: 'steel-near',
         subject: circuit.id,
         selects: loopsIn(circuit),
-        message: `Steel in the pavement takes ${say(cost.inductanceShare, 'ratio')} of the inductance of ${called(circuit)}${response}.`,
+        message:
+          worst === null
+            ? t('finding.steelNear', taken)
+            : t('finding.steelNear.vehicle', {
+                ...taken,
+                response: say(worst.share, 'ratio'),
+                vehicle: calledVehicle(worst.vehicle, site)
+              }),
         advice: depthAdvice(cost, { say, units: site.displayUnits })
       }
     ];
@@ -68,8 +74,12 @@ export const steelInSlot: FindingRule = ({ site, loops, say }) =>
         code: 'steel-in-slot',
         subject: loop.id,
         selects: [loop.id, ...met.map(({ id }) => id)],
-        message: `The slot of ${called(loop)}, ${say(loop.slot.depth, 'smallLength')} deep, meets steel at ${say(top, 'smallLength')}.`,
-        advice: `Cut no deeper than the steel allows, or move the loop: a cut bar weakens the pavement, and wires that lie on steel lose most of their response.`
+        message: t('finding.steelInSlot', {
+          loop: called(loop),
+          depth: say(loop.slot.depth, 'smallLength'),
+          top: say(top, 'smallLength')
+        }),
+        advice: t('finding.steelInSlot.advice')
       }
     ];
   });

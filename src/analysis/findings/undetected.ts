@@ -1,7 +1,7 @@
 /** A vehicle asked for that makes no call, or not on every path across the lane. */
-import { vehicleOf } from '#plan/catalogue/vehicles';
+import { t } from '#i18n/message';
 import { loopsIn } from '#plan/wiring';
-import { called, type FindingRule } from './finding';
+import { called, calledVehicle, type FindingRule } from './finding';
 
 export const undetected: FindingRule = ({ site, circuits, say }) =>
   circuits.flatMap(({ circuit, readout }) => {
@@ -10,19 +10,22 @@ export const undetected: FindingRule = ({ site, circuits, say }) =>
     return readout.responses
       .filter(({ wanted, worst }) => wanted && -worst < threshold)
       .map(({ vehicle, best, worst }) => {
-        const name = called(vehicleOf(vehicle, site) ?? { id: vehicle, name: '' }).toLowerCase();
         const never = -best < threshold;
+        const said = {
+          circuit: called(circuit),
+          vehicle: calledVehicle(vehicle, site),
+          best: say(-best, 'ratio'),
+          threshold: say(threshold, 'ratio')
+        };
         return {
           severity: never ? ('problem' as const) : ('caution' as const),
           code: never ? 'undetected' : 'detected-in-part',
           subject: circuit.id,
           selects: loopsIn(circuit),
           message: never
-            ? `${called(circuit)} does not detect a ${name}: ${say(-best, 'ratio')} at best, the threshold is ${say(threshold, 'ratio')}.`
-            : `${called(circuit)} misses a ${name} on part of the lane: from ${say(-worst, 'ratio')} on the worst path to ${say(-best, 'ratio')} on the best, the threshold is ${say(threshold, 'ratio')}.`,
-          advice: never
-            ? 'Lower the threshold, bring a wire nearer to its path, add a turn, shorten the lead-in, or choose a shape with its wires closer together.'
-            : 'Lower the threshold, widen the loop, or choose a shape with a wire under every path, such as a diagonal or a quadrupole.'
+            ? t('finding.undetected', said)
+            : t('finding.detectedInPart', { ...said, worst: say(-worst, 'ratio') }),
+          advice: t(never ? 'finding.undetected.advice' : 'finding.detectedInPart.advice')
         };
       });
   });

@@ -2,6 +2,7 @@
  * Turns that give the loop alone an inductance outside 50–700 µH, the window that units must accept (NEMA TS 1/TS 2, from
  * memory). Inductance goes with about N² for turns that lie together, which the suggested number uses.
  */
+import { t } from '#i18n/message';
 import { called, type FindingRule } from './finding';
 
 const LEAST = 50e-6;
@@ -19,10 +20,17 @@ export const unusualTurns: FindingRule = ({ loops, say }) =>
         code: 'turns',
         subject: loop.id,
         selects: [loop.id],
-        message: `${loop.turns} ${loop.turns === 1 ? 'turn is' : 'turns are'} unusually ${few ? 'few' : 'many'} for ${called(loop)}: the loop alone has ${say(readout.inductance_H, 'inductance')}.`,
+        message: t(few ? 'finding.turns.few' : 'finding.turns.many', {
+          count: loop.turns,
+          loop: called(loop),
+          inductance: say(readout.inductance_H, 'inductance')
+        }),
         advice:
           turns === loop.turns
-            ? 'Change its size, or connect it in series or in parallel with another loop.'
-            : `About ${turns} would bring it to ${few ? 'at least' : 'at most'} ${say(few ? LEAST : MOST, 'inductance')}.`
+            ? t('finding.turns.size')
+            : t(few ? 'finding.turns.least' : 'finding.turns.most', {
+                turns,
+                inductance: say(few ? LEAST : MOST, 'inductance')
+              })
       };
     });

@@ -1,4 +1,5 @@
 /** A vehicle of the user's own whose plates are too large for their height: its mesh cannot follow the field. */
+import { t } from '#i18n/message';
 import { vehicleOf } from '#plan/catalogue/vehicles';
 import { called, type FindingRule } from './finding';
 
@@ -9,15 +10,18 @@ export const vehicleTooLow: FindingRule = ({ site, result, say }) =>
       .flatMap((part) => (part.kind === 'plate' ? [part] : []))
       .sort((a, b) => (b.width * b.length) / b.height ** 2 - (a.width * a.length) / a.height ** 2);
     const plate = largest
-      ? ` A plate of ${say(largest.width, 'length')} × ${say(largest.length, 'length')} at ${say(largest.height, 'smallLength')} is too large for its height.`
+      ? t('finding.vehicleTooLow.plate', {
+          width: say(largest.width, 'length'),
+          length: say(largest.length, 'length'),
+          height: say(largest.height, 'smallLength')
+        })
       : '';
     return {
       severity: 'problem',
       code: 'vehicle-too-low',
       subject: id,
       selects: [],
-      message: `What ${called(vehicle)} does to a loop is beyond the model: do not trust its figures.${plate}`,
-      advice:
-        'Give the plate its effective height, which lies above the clearance of a real underside, or make it smaller.'
+      message: t('finding.vehicleTooLow', { vehicle: called(vehicle), plate }),
+      advice: t('finding.vehicleTooLow.advice')
     };
   });

@@ -3,6 +3,7 @@ import { ground } from './ground';
 import type { LayerDefinition } from './layer';
 import { loops } from './loops';
 import { overlay } from './overlay';
+import { underlay } from './underlay';
 import { vehicles } from './vehicles';
 
-export const layers: readonly LayerDefinition[] = [ground, loops, vehicles, overlay];
+export const layers: readonly LayerDefinition[] = [underlay, ground, loops, vehicles, overlay];

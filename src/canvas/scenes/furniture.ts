@@ -1,4 +1,5 @@
 /** What belongs to the sheet and not to the plan: a scale bar and the way to the north. */
+import { plain } from '#units/digits';
 import type { DisplayUnits, Point } from '#plan/schema';
 import { FOOT, INCH } from '#units/constants';
 import { gridStep } from '#units/plan-steps';
@@ -14,7 +15,7 @@ const NORTH = { right: 26, top: 40, length: 15, width: 6 } as const;
 
 /** A whole number in its unit: the step is round in the system that is shown. */
 export function scaleText(metres: number, units: DisplayUnits): string {
-  const number = (value: number): string => String(Number(value.toPrecision(6)));
+  const number = (value: number): string => plain(Number(value.toPrecision(6)));
   if (units === 'imperial')
     return metres < FOOT ? `${number(metres / INCH)} in` : `${number(metres / FOOT)} ft`;
   return metres < 1 ? `${number(metres * 100)} cm` : `${number(metres)} m`;
@@ -33,18 +34,19 @@ function scaleBar(view: Viewport, units: DisplayUnits, theme: Theme): Drawing[] 
   ];
   const stroke = { colour: theme.ink, width: 1 };
   const text = { kind: 'text', size: 11, colour: theme.ink, plate: theme.plate } as const;
+  const above = y - HEIGHT - 2 - 8 * theme.textScale;
   return [
     area(box(0, 1), theme.paper, stroke),
     area(box(0, 0.5), theme.ink),
-    { ...text, at: [MARGIN, y - HEIGHT - 10], text: '0', align: 'left' },
-    { ...text, at: [MARGIN + length, y - HEIGHT - 10], text: scaleText(metres, units), align: 'center' }
+    { ...text, at: [MARGIN, above], text: '0', align: 'left' },
+    { ...text, at: [MARGIN + length, above], text: scaleText(metres, units), align: 'center' }
   ];
 }
 
 /** The plan's y axis points to the north. */
 function northArrow(view: Viewport, theme: Theme): Drawing[] {
   const x = view.width - NORTH.right;
-  const y = NORTH.top;
+  const y = NORTH.top + 12 * (theme.textScale - 1);
   const stroke = { colour: theme.ink, width: 1 };
   const tip: Point = [x, y - NORTH.length];
   const notch: Point = [x, y + NORTH.length * 0.4];
@@ -55,7 +57,7 @@ function northArrow(view: Viewport, theme: Theme): Drawing[] {
     area([tip, right, notch], theme.paper, stroke),
     {
       kind: 'text',
-      at: [x, y - NORTH.length - 9],
+      at: [x, y - NORTH.length - 2 - 7 * theme.textScale],
       text: 'N',
       colour: theme.ink,
       size: 12,

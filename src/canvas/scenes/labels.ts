@@ -1,5 +1,7 @@
 /** A label a loop: name, turns, one live figure, how far its circuit is from a call, and whether something is wrong. */
+import { fixed } from '#units/digits';
 import type { Severity } from '#analysis/results';
+import { t } from '#i18n/message';
 import type { Loop, Point } from '#plan/schema';
 import { outlineOf } from '#plan/shapes/index';
 import { boxAround, type Box } from '#editor/geometry/box';
@@ -23,8 +25,8 @@ const SIGNS: Readonly<Record<Severity, string>> = { problem: '▲ ', caution: '�
 
 /** In words as well, so that nothing depends on seeing the colour. */
 export function callText({ ratio }: Call): string {
-  const times = ratio >= 10 ? ratio.toFixed(0) : ratio.toFixed(ratio >= 1 ? 1 : 2);
-  return ratio >= 1 ? `call ${times}×` : `${times}×`;
+  const times = fixed(ratio, ratio >= 10 ? 0 : ratio >= 1 ? 1 : 2);
+  return ratio >= 1 ? t('plan.call', { times }) : `${times}×`;
 }
 
 /** The strip under the label: full at twice the threshold, with a tick at the threshold. */
@@ -46,15 +48,17 @@ interface Label extends Want {
   readonly facts: string;
 }
 
-function labelOf(loop: Loop, outline: readonly Point[], { figures, severities, calls }: Frame): Label {
+function labelOf(loop: Loop, outline: readonly Point[], frame: Frame): Label {
+  const { figures, severities, calls, theme } = frame;
   const severity = severities.get(loop.id);
   const name = `${severity ? SIGNS[severity] : ''}${loop.name || loop.id}`;
   const call = calls.get(loop.id);
-  const turns = `${loop.turns} ${loop.turns === 1 ? 'turn' : 'turns'}`;
+  const turns = t('plan.turns', { count: loop.turns });
   const parts = [turns, figures.get(loop.id) ?? '', call ? callText(call) : ''];
   const facts = parts.filter((part) => part !== '').join(' · ');
-  const width = Math.max(textWidth(name, NAME_SIZE), textWidth(facts, TEXT_SIZE)) + 8;
-  const height = (call ? 3 : 2) * LINE_HEIGHT;
+  const scale = theme.textScale;
+  const width = Math.max(textWidth(name, NAME_SIZE), textWidth(facts, TEXT_SIZE)) * scale + 8;
+  const height = (call ? 3 : 2) * LINE_HEIGHT * scale;
   return { loop, name, facts, width, height, thing: boxAround(outline)! };
 }
 
@@ -65,12 +69,13 @@ function labelDrawings(label: Label, { at, leader }: Place, frame: Frame): Drawi
   const colour = severity === 'problem' || severity === 'caution' ? theme[severity] : theme.ink;
   const text = { kind: 'text', align: 'center', plate: theme.plate } as const;
   const [x, y] = at;
-  const first = y - label.height / 2 + LINE_HEIGHT / 2;
+  const lineHeight = LINE_HEIGHT * theme.textScale;
+  const first = y - label.height / 2 + lineHeight / 2;
   return [
     ...(leader ? [line([leader, at], { colour: theme.inkSoft, width: 1 })] : []),
     { ...text, at: [x, first], text: label.name, colour, size: NAME_SIZE, bold: true },
-    { ...text, at: [x, first + LINE_HEIGHT], text: label.facts, colour: theme.ink, size: TEXT_SIZE },
-    ...(call ? bar(call, [x, first + 2 * LINE_HEIGHT - 3], theme) : [])
+    { ...text, at: [x, first + lineHeight], text: label.facts, colour: theme.ink, size: TEXT_SIZE },
+    ...(call ? bar(call, [x, first + 2 * lineHeight - 3], theme) : [])
   ];
 }
 

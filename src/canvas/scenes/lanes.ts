@@ -1,15 +1,13 @@
 import { add, between, distance, scale, subtract } from '#plan/geometry/points';
-import { distanceToSegment, type Segment } from '#plan/geometry/segments';
 import type { Lane, Point } from '#plan/schema';
-import { laneOutline, leftEdge, rightEdge } from '#editor/geometry/lanes';
+import { laneOutline } from '#editor/geometry/lanes';
 import { segmentsOf } from '#editor/geometry/lines';
 import type { Viewport } from '#editor/types';
 import { area, line, type Drawing } from '../drawing';
 import { drawnBox, isInSight, onScreen } from '../frame';
 import type { Theme } from '../theme';
+import { laneEdges, type EdgeRun } from './lane-edges';
 
-/** Metres: edges of two lanes nearer than this are one line on the road. */
-const ADJOINING = 0.3;
 const EDGE_WIDTH = 1.5;
 /** Metres on the road: dashes between lanes, and the painted arrow. */
 const DASH = { long: 1.5, gap: 1.5 } as const;
@@ -27,24 +25,12 @@ const inSight = (lanes: readonly Lane[], view: Viewport): readonly Lane[] => {
 export const surfaceScene = (lanes: readonly Lane[], view: Viewport, theme: Theme): Drawing[] =>
   inSight(lanes, view).map((lane) => area(onScreen(view, laneOutline(lane)), theme.asphalt));
 
-/** The edges of the other lanes. */
-function otherEdges(lanes: readonly Lane[], lane: Lane): Segment[] {
-  return lanes
-    .filter((other) => other !== lane)
-    .flatMap((other) => [leftEdge(other), rightEdge(other)].flatMap(segmentsOf));
-}
-
-const adjoins = (segment: Segment, others: readonly Segment[]): boolean =>
-  others.some((other) => distanceToSegment(between(segment.from, segment.to), other) < ADJOINING);
-
-function edgesOf(lane: Lane, lanes: readonly Lane[], view: Viewport, theme: Theme): Drawing[] {
-  const others = otherEdges(lanes, lane);
+function edgesOf(runs: readonly EdgeRun[], view: Viewport, theme: Theme): Drawing[] {
   const dash = [DASH.long * view.scale, DASH.gap * view.scale];
-  return [leftEdge(lane), rightEdge(lane)].flatMap(segmentsOf).map((segment) => {
-    const stroke = { colour: theme.roadLine, width: EDGE_WIDTH };
-    const points = onScreen(view, [segment.from, segment.to]);
-    return line(points, adjoins(segment, others) ? { ...stroke, dash } : stroke);
-  });
+  const stroke = { colour: theme.roadLine, width: EDGE_WIDTH };
+  return runs.map(({ points, adjoins }) =>
+    line(onScreen(view, points), adjoins ? { ...stroke, dash } : stroke)
+  );
 }
 
 /** The point so many metres along the centreline, and the direction of travel there. */
@@ -83,8 +69,10 @@ function arrowOf(lane: Lane, view: Viewport, theme: Theme): Drawing[] {
 }
 
 /** Edges, dashed where lanes adjoin, and an arrow in the direction of travel. */
-export const laneLinesScene = (lanes: readonly Lane[], view: Viewport, theme: Theme): Drawing[] =>
-  inSight(lanes, view).flatMap((lane) => [
-    ...edgesOf(lane, lanes, view, theme),
+export function laneLinesScene(lanes: readonly Lane[], view: Viewport, theme: Theme): Drawing[] {
+  const edges = laneEdges(lanes);
+  return inSight(lanes, view).flatMap((lane) => [
+    ...edgesOf(edges.get(lane) ?? [], view, theme),
     ...arrowOf(lane, view, theme)
   ]);
+}

@@ -47,7 +47,7 @@ export function mapLabelsScene(
   const places = placeContourLabels(
     labelled.map((contour) => ({
       rings: ringsOf(contour, view),
-      width: textWidth(contour.label, TEXT_SIZE) + 8
+      width: textWidth(contour.label, TEXT_SIZE) * theme.textScale + 8
     })),
     view,
     covered

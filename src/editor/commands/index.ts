@@ -9,11 +9,13 @@ import { redo, undo } from './history';
 import { inserts } from './insert';
 import { insertMarks } from './insert-mark';
 import { insertSteel } from './insert-steel';
+import { insertUnderlay } from './insert-underlay';
 import { keyText } from './key';
 import { nudges } from './nudge';
 import { rotateLeft, rotateRight } from './rotate';
 import { selectAll } from './select-all';
 import { toggleGrid, toggleGridSnap, toggleObjectSnap } from './switches';
+import { toggleArc } from './toggle-arc';
 import { toolCommands } from './tools';
 import { wiringCommands } from './wiring/index';
 import { zoomIn, zoomOut } from './zoom';
@@ -33,9 +35,11 @@ export const commands: readonly Command[] = [
   rotateRight,
   ...wiringCommands,
   ...toolCommands,
+  toggleArc,
   ...inserts,
   insertSteel,
   ...insertMarks,
+  insertUnderlay,
   zoomIn,
   zoomOut,
   fitAll,

@@ -1,7 +1,8 @@
 /** Pull boxes and cabinets without a pointer: in the middle of the view, beside what is there already. */
 import type { Point } from '#plan/schema';
 import { toStep } from '../snapping/snap';
-import { markStep, type PlacedMark } from '../tools/place-mark';
+import { markStep } from '../tools/mark-step';
+import type { PlacedMark } from '../tools/place-mark';
 import type { Command, EditorState } from '../types';
 
 /** Metres between two that would lie on each other. */
@@ -18,12 +19,12 @@ function placeFor({ site, viewport, snap }: EditorState): Point {
   return at;
 }
 
-const insert = (kind: PlacedMark, key: string): Command => ({
+const insert = (kind: Exclude<PlacedMark, 'note'>, key: string): Command => ({
   id: `insert-${kind}`,
   keys: [key],
   applies: ({ busy }) => !busy,
   run(editor) {
-    const step = markStep(editor.state.site, kind, placeFor(editor.state));
+    const step = markStep(editor.state.site, kind, [placeFor(editor.state)]);
     if (step) editor.commit(step);
   }
 });

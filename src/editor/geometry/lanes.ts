@@ -26,11 +26,26 @@ export function parallelTo(points: readonly Point[], offset: number): Point[] {
   });
 }
 
-export const leftEdge = (lane: Lane): Point[] => parallelTo(lane.centreline, lane.width / 2);
-export const rightEdge = (lane: Lane): Point[] => parallelTo(lane.centreline, -lane.width / 2);
+/** A lane never changes, it is replaced: what was found of one holds. Curves have hundreds of points. */
+function kept<T>(make: (lane: Lane) => T): (lane: Lane) => T {
+  const known = new WeakMap<Lane, T>();
+  return (lane) => {
+    const found = known.get(lane);
+    if (found !== undefined) return found;
+    const made = make(lane);
+    known.set(lane, made);
+    return made;
+  };
+}
+
+export const leftEdge = kept((lane): readonly Point[] => parallelTo(lane.centreline, lane.width / 2));
+export const rightEdge = kept((lane): readonly Point[] => parallelTo(lane.centreline, -lane.width / 2));
 
 /** The lane's surface as one closed outline. */
-export const laneOutline = (lane: Lane): Point[] => [...leftEdge(lane), ...rightEdge(lane).reverse()];
+export const laneOutline = kept((lane): readonly Point[] => [
+  ...leftEdge(lane),
+  ...rightEdge(lane).toReversed()
+]);
 
 export interface Station {
   /** Nearest point of the centreline. */

@@ -6,6 +6,7 @@ import { centreOf, outlineOf } from '#plan/shapes/index';
 import { boxAround, boxesTouch, type Box } from '../geometry/box';
 import { leftEdge, rightEdge } from '../geometry/lanes';
 import { segmentsOf } from '../geometry/lines';
+import { markLine } from '../geometry/marks';
 import { includesRef } from '../selection';
 import type { Ref } from '../types';
 import { middleOf, spanOf, type Axis } from './axis';
@@ -84,7 +85,7 @@ function addLane(targets: Targets, lane: Lane, centresOnly: boolean): void {
 
 function addMark(targets: Targets, mark: Mark): void {
   const what = mark.kind.replace('-', ' ');
-  for (const segment of segmentsOf(mark.points)) addLine(targets, segment, 'edge', what);
+  for (const segment of segmentsOf(markLine(mark))) addLine(targets, segment, 'edge', what);
   for (const at of mark.points) targets.points.push({ at, what });
 }
 

@@ -1,8 +1,14 @@
 /** The state that each tool begins in. */
 import type { ToolName } from '../types';
+import { areaMarkTool } from './area-mark';
+import { arrowTool } from './arrow';
 import { boxShapeTool } from './box-shape';
+import { calibrateTool } from './calibrate';
 import { circleTool } from './circle';
+import { dimensionTool } from './dimension';
+import { gateTool } from './gate';
 import { laneTool } from './lane';
+import { lineMarkTool } from './line-mark';
 import { measureTool } from './measure';
 import { panTool } from './pan';
 import { pathTool } from './path';
@@ -27,17 +33,16 @@ export const tools: Readonly<Record<ToolName, ToolState>> = {
   steel: steelTool,
   'pull-box': placeMarkTool('pull-box'),
   cabinet: placeMarkTool('cabinet'),
-  // Placed here until each has a tool of its own.
-  kerb: idle,
-  island: idle,
-  arrow: idle,
-  gate: idle,
-  cover: idle,
-  joint: idle,
-  conduit: idle,
-  note: idle,
-  dimension: idle,
-  calibrate: idle,
+  kerb: lineMarkTool('kerb'),
+  island: areaMarkTool('island'),
+  arrow: arrowTool,
+  gate: gateTool,
+  cover: areaMarkTool('cover'),
+  joint: lineMarkTool('joint'),
+  conduit: lineMarkTool('conduit'),
+  note: placeMarkTool('note'),
+  dimension: dimensionTool,
+  calibrate: calibrateTool,
   path: pathTool,
   vehicle: vehicleTool,
   measure: measureTool

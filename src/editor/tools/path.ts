@@ -1,3 +1,4 @@
+import { t } from '#i18n/message';
 import { COUNTS } from '#plan/bounds';
 import { addPath, newPath } from '#plan/edits/index';
 import { chainTool } from './chain';
@@ -11,9 +12,9 @@ export const pathTool = chainTool({
   draw(points, { site }) {
     const path = newPath(site, points);
     const next = addPath(site, path);
-    if (next === site) return 'no such path';
+    if (next === site) return t('drawing.noPath');
     return {
-      step: { label: 'Draw path', site: next, selection: [{ kind: 'path', id: path.id }] },
+      step: { label: t('step.path'), site: next, selection: [{ kind: 'path', id: path.id }] },
       tool: 'select'
     };
   }

@@ -1,31 +1,21 @@
 /** Things of one point: they follow the pointer, and a press puts them down where it is released. */
-import { addMark, newMark } from '#plan/edits/index';
-import { tidyPoint } from '#plan/edits/tidy';
-import type { Point, Site } from '#plan/schema';
+import type { MarkKind } from '#plan/schema';
 import type { Scene } from '../scene';
 import { createSnapper } from '../snapping/snapper';
-import type { Step } from '../types';
+import { markStep } from './mark-step';
 import type { Outcome, ToolState } from './tool';
 
-export type PlacedMark = 'pull-box' | 'cabinet';
-
-/** Null when the site has no room for it. */
-export function markStep(site: Site, kind: PlacedMark, at: Point): Step | null {
-  const mark = newMark(site, kind, [tidyPoint(at)]);
-  const next = addMark(site, mark);
-  const label = `Place ${kind.replace('-', ' ')}`;
-  return next === site ? null : { label, site: next, selection: [{ kind: 'mark', id: mark.id }] };
-}
+export type PlacedMark = Extract<MarkKind, 'pull-box' | 'cabinet' | 'note'>;
 
 export function placeMarkTool(kind: PlacedMark): ToolState {
   const tool = (held: boolean): ToolState => {
     const state: ToolState = {
-      name: `${kind.replace('-', ' ')}: ${held ? 'placing' : 'ready'}`,
+      name: `${kind}: ${held ? 'placing' : 'ready'}`,
       busy: held,
       on(input, scene: Scene): Outcome | null {
         if (input.type === 'key' || input.type === 'double') return null;
         const snap = createSnapper(scene).point(input.at, input);
-        const step = markStep(scene.site, kind, snap.at);
+        const step = markStep(scene.site, kind, [snap.at]);
         if (input.type === 'up')
           return held ? { next: tool(false), ...(step ? { step, tool: 'select' } : {}) } : null;
         const label = snap.text === '' ? null : { at: snap.at, text: snap.text };

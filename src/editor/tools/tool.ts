@@ -5,7 +5,7 @@
  */
 import type { Point, Site } from '#plan/schema';
 import type { Scene } from '../scene';
-import type { Modifiers, Overlay, PointerInput, Ref, Step, ToolName, Viewport } from '../types';
+import type { EditorState, Modifiers, Overlay, PointerInput, Ref, Step, ToolName, Viewport } from '../types';
 
 export interface ToolPointer extends Modifiers {
   readonly type: 'down' | 'move' | 'up' | 'double';
@@ -31,6 +31,8 @@ export interface Outcome {
   readonly viewport?: Viewport;
   /** Committed, and the draft dropped. */
   readonly step?: Step;
+  /** Two points that wait for their distance. */
+  readonly span?: EditorState['span'];
   /** The tool to go on with. */
   readonly tool?: ToolName;
 }

@@ -1,4 +1,6 @@
 /** A vehicle follows the pointer, looking along the lane that it is in; a press puts it down where it is released. */
+import { withinSentence } from '#i18n/locale';
+import { t } from '#i18n/message';
 import { addProbe } from '#plan/edits/index';
 import { tidyLength } from '#plan/edits/tidy';
 import { vehicleOf } from '#plan/catalogue/vehicles';
@@ -45,9 +47,12 @@ function tool(held: boolean): ToolState {
 }
 
 function putDown(site: Site, scene: Scene): Omit<Outcome, 'next'> {
-  const name = vehicleOf(scene.vehicle, site)?.name.toLowerCase() ?? 'vehicle';
+  const name = vehicleOf(scene.vehicle, site)?.name ?? t('step.aVehicle');
   const selection: Ref[] = [{ kind: 'probe', id: String(scene.site.probes.length) }];
-  return { step: { label: `Place ${name}`, site, selection }, tool: 'select' };
+  return {
+    step: { label: t('step.vehicle', { name: withinSentence(name) }), site, selection },
+    tool: 'select'
+  };
 }
 
 export const vehicleTool = tool(false);

@@ -5,14 +5,14 @@ export const findings = {
   'finding.and': ' und ',
 
   'finding.beating':
-    '{a} und {b} laufen gleichzeitig, {distance}, gekoppelt mit k = {k}: eine Welligkeit von {ripple}, das {times} der Ansprechschwelle ({verdict}).',
+    '{a} und {b} laufen zugleich, {distance}, gekoppelt mit k = {k}: eine Welligkeit von {ripple}, das {times} der Ansprechschwelle ({verdict}).',
   'finding.beating.watch': 'beobachten',
   'finding.beating.falseCalls': 'Fehlanforderungen wahrscheinlich',
   'finding.beating.apart': 'mindestens {separation} auseinander',
   'finding.beating.apartLocking':
     'mindestens {separation} auseinander (näher als {lockingRange} können sie einrasten)',
   'finding.beating.overlapping':
-    'auf Frequenzen, die sich überschneiden, wenn Fahrzeuge vorbeifahren oder die Temperatur sich ändert',
+    'auf Frequenzen, die sich überlappen, wenn Fahrzeuge vorbeifahren oder die Temperatur sich ändert',
   'finding.beating.times': '{ratio}-Fache',
   'finding.beating.keepApart': 'Halten Sie ihre Frequenzen mindestens {separation} auseinander',
   'finding.beating.noSeparation': 'Kein Abstand innerhalb des üblichen Bandes reicht aus',
@@ -28,7 +28,7 @@ export const findings = {
   'finding.beating.way.setting': 'Stufe {setting} ({frequency}) für {circuit}: {left}',
   'finding.beating.way.distance': 'die Schleifen {distance} weiter auseinander: {left}',
   'finding.beating.way.winding': '{loop} andersherum gewickelt: {left}',
-  'finding.beating.way.scanning': 'beide an {unit}, nacheinander abgefragt: nie gleichzeitig{but}',
+  'finding.beating.way.scanning': 'beide an {unit}, nacheinander abgefragt: nie zugleich{but}',
   'finding.beating.oneUnit': 'einem Gerät',
   'finding.beating.way.threshold': 'eine Ansprechschwelle von {raised}: {left}{cost}',
   'finding.beating.raised': '{threshold} für {circuit}',
@@ -56,12 +56,12 @@ export const findings = {
     '{circuit} liegt auf keinem Kanal: Die Werte gelten für 50 kHz, und nichts wird mit einer Schwelle verglichen.',
   'finding.noChannel.advice': 'Wählen Sie ein Gerät und einen Kanal.',
 
-  'finding.cover': 'Nur {cover} Überdeckung über der obersten Ader von {loop}.',
-  'finding.cover.out': 'Die Adern von {loop} ragen {out} aus einer {depth} tiefen Fuge.',
+  'finding.cover': 'Nur {cover} Überdeckung über dem obersten Draht von {loop}.',
+  'finding.cover.out': 'Die Drähte von {loop} ragen {out} aus einer {depth} tiefen Fuge.',
   'finding.cover.advice':
-    'Schneiden Sie die Fuge {deeper} tief, für {least} Überdeckung, oder verwenden Sie weniger Windungen oder dünnere Ader.',
-  'finding.slotWidth': 'Die Ader von {loop} ist {diameter} dick und passt nicht in eine {width} breite Fuge.',
-  'finding.slotWidth.advice': 'Ein breiteres Sägeblatt oder dünnere Ader verwenden.',
+    'Schneiden Sie die Fuge {deeper} tief, für {least} Überdeckung, oder verwenden Sie weniger Windungen oder dünneren Draht.',
+  'finding.slotWidth': 'Der Draht von {loop} ist {diameter} dick und passt nicht in eine {width} breite Fuge.',
+  'finding.slotWidth.advice': 'Ein breiteres Sägeblatt oder dünneren Draht verwenden.',
 
   'finding.inductanceRange': '{circuit} hat {inductance} an den Klemmen; {unit} nimmt {least} bis {most} an.',
   'finding.inductanceRange.low': 'Windungen hinzufügen oder die Schleifen in Reihe schalten.',
@@ -73,31 +73,31 @@ export const findings = {
   'finding.lowQ.share': '{share} durch {cause}',
   'finding.lowQ.is.copper': 'den Gleichstromwiderstand des Kupfers',
   'finding.lowQ.is.skin': 'den Skineffekt',
-  'finding.lowQ.is.proximity': 'den Proximityeffekt',
-  'finding.lowQ.is.tail': 'die Schleifenenden',
+  'finding.lowQ.is.proximity': 'den Näheeffekt',
+  'finding.lowQ.is.tail': 'die Anschlussenden',
   'finding.lowQ.is.lead-in': 'die Zuleitung',
   'finding.lowQ.is.pavement': 'den Belag',
   'finding.lowQ.is.steel': 'Stahl im Belag',
   'finding.lowQ.is.added': 'den zusätzlichen Widerstand',
-  'finding.lowQ.against.copper': 'Dickere Ader oder mehr Windungen verwenden.',
+  'finding.lowQ.against.copper': 'Dickeren Draht oder mehr Windungen verwenden.',
   'finding.lowQ.against.skin':
-    'Mehr Windungen oder eine niedrigere Frequenz verwenden; dickere Ader hilft weniger, als ihr Kupfer erwarten lässt.',
+    'Mehr Windungen oder eine niedrigere Frequenz verwenden; dickerer Draht hilft weniger, als sein Kupfer erwarten lässt.',
   'finding.lowQ.against.proximity':
-    'Eine Ader mit dickerer Isolierung verwenden, die die Windungen auseinanderhält.',
-  'finding.lowQ.against.tail': 'Das Schleifenende kürzen oder den Schacht näher setzen.',
+    'Einen Draht mit dickerer Isolierung verwenden, der die Windungen auseinanderhält.',
+  'finding.lowQ.against.tail': 'Das Anschlussende kürzen oder den Schacht näher setzen.',
   'finding.lowQ.against.lead-in': 'Eine dickere oder kürzere Zuleitung verwenden.',
   'finding.lowQ.against.pavement': 'Die Fuge trocken und vergossen halten; der Belag leitet.',
   'finding.lowQ.against.steel': 'Die Schleife vom Stahl wegrücken oder weniger tief schneiden.',
   'finding.lowQ.against.added': 'Die Verbindung suchen, die den Widerstand ausmacht, und sie löten.',
 
   'finding.miscounts':
-    'Mit dem Verkehr dieses Plans macht {circuit} {calls} Anforderungen bei {vehicles} Fahrzeugen: {mistakes}.',
+    'Mit dem Verkehr dieser Anlage macht {circuit} {calls} Anforderungen bei {vehicles} Fahrzeugen: {mistakes}.',
   'finding.miscounts.missed': '{number} verpasst',
   'finding.miscounts.merged': '{number} in der vorigen Anforderung aufgegangen',
   'finding.miscounts.split': '{number} mehrfach gemeldet',
   'finding.miscounts.false': '{number} gemeldet, ohne dass jemand da war',
   'finding.miscounts.advice':
-    'Öffnen Sie „Durchfahrt“, „Anforderungen über der Zeit“: Dort steht jeder Fehler mit seiner Ursache.',
+    'Öffnen Sie „Überfahrt“, „Anforderungen über der Zeit“: Dort steht jeder Fehler mit seiner Ursache.',
 
   'finding.nextLane':
     '{vehicle} in der Mitte von {lane} ändert {circuit} um {change}, das {times}-Fache der Schwelle von {threshold}.',
@@ -111,17 +111,16 @@ export const findings = {
   'finding.missedAtEdge':
     '{circuit} verpasst dieses Fahrzeug, wenn es {offset} neben der Mitte seines Fahrstreifens fährt, noch innerhalb davon: {vehicle}. Dort {response}, die Schwelle liegt bei {threshold}.',
   'finding.missedAtEdge.advice':
-    'Senken Sie die Schwelle oder machen Sie die Schleife breiter, wo der Nachbarstreifen es zulässt.',
+    'Senken Sie die Schwelle oder machen Sie die Schleife breiter, wo der Nachbarfahrstreifen es zulässt.',
   'finding.countedTwice':
-    '{circuit} erkennt ein einziges Fahrzeug {detections}-mal ({vehicle}): Über {gap} fällt die Wirkung auf {response}, unter die Abfallschwelle bei {release}.',
+    '{circuit} erkennt ein einziges Fahrzeug {detections}-mal ({vehicle}): Über {gap} fällt die Verstimmung auf {response}, unter die Abfallschwelle bei {release}.',
   'finding.countedTwice.several':
-    'Rücken Sie die Schleifen zusammen, senken Sie die Schwelle oder geben Sie dem Ausgang eine Haltezeit, die die Lücke bei der kleinsten Geschwindigkeit überbrückt.',
+    'Rücken Sie die Schleifen zusammen, senken Sie die Schwelle oder geben Sie dem Ausgang eine Nachlaufzeit, die die Lücke bei der kleinsten Geschwindigkeit überbrückt.',
   'finding.countedTwice.one':
-    'Die Mitte des Fahrzeugs liegt zu hoch für diese Schleife: Senken Sie die Ansprech- oder die Abfallschwelle, machen Sie die Schleife länger oder breiter oder geben Sie dem Ausgang eine Haltezeit, die die Lücke überbrückt.',
+    'Die Mitte des Fahrzeugs liegt zu hoch für diese Schleife: Senken Sie die Ansprech- oder die Abfallschwelle, machen Sie die Schleife länger oder breiter oder geben Sie dem Ausgang eine Nachlaufzeit, die die Lücke überbrückt.',
 
   'finding.shape': '{loop} lässt sich nicht schneiden: {what} ist {found}, erwartet {expected}.',
   'finding.shape.advice': 'Berichtigen Sie die Form.',
-  'finding.shape.cornerCut': 'der Eckschnitt',
   'finding.shape.cornerCut.advice': 'Machen Sie den Eckschnitt kleiner oder die Schleife größer.',
   'finding.cornerCut':
     'Eckschnitte von {cut} lassen nur {straight} der {side} langen Seite von {loop} gerade.',
@@ -130,23 +129,23 @@ export const findings = {
 
   'finding.steelNear': 'Stahl im Belag nimmt {circuit} {share} der Induktivität.',
   'finding.steelNear.vehicle':
-    'Stahl im Belag nimmt {circuit} {share} der Induktivität und {response} der kleinsten Wirkung von: {vehicle}.',
+    'Stahl im Belag nimmt {circuit} {share} der Induktivität und {response} der kleinsten Verstimmung durch: {vehicle}.',
   'finding.steelNear.noDepth':
     'Keine Tiefe bis 2 m bringt den Verlust unter {share}: Rücken Sie die Schleife vom Stahl weg oder verlangen Sie weniger.',
   'finding.steelNear.deeper':
     'Stahl tiefer als {depth} würde weniger als {share} kosten; sonst eine Windung hinzufügen, die Schwelle senken oder die Schleife vom Stahl wegrücken.',
   'finding.steelInSlot': 'Die Fuge von {loop}, {depth} tief, trifft bei {top} auf Stahl.',
   'finding.steelInSlot.advice':
-    'Schneiden Sie nicht tiefer, als der Stahl zulässt, oder versetzen Sie die Schleife: Ein durchtrennter Stab schwächt den Belag, und Adern, die auf Stahl liegen, verlieren den größten Teil ihrer Wirkung.',
+    'Schneiden Sie nicht tiefer, als der Stahl zulässt, oder versetzen Sie die Schleife: Ein durchtrennter Stab schwächt den Belag, und Drähte, die auf Stahl liegen, verlieren den größten Teil ihrer Verstimmung.',
 
   'finding.undetected':
     '{circuit} erkennt dieses Fahrzeug nicht: {vehicle}. Bestenfalls {best}, die Schwelle liegt bei {threshold}.',
   'finding.undetected.advice':
-    'Senken Sie die Schwelle, legen Sie eine Ader näher an den Fahrweg, fügen Sie eine Windung hinzu, kürzen Sie die Zuleitung oder wählen Sie eine Form, deren Adern näher beieinander liegen.',
+    'Senken Sie die Schwelle, legen Sie einen Draht näher an die Fahrlinie, fügen Sie eine Windung hinzu, kürzen Sie die Zuleitung oder wählen Sie eine Form, deren Drähte näher beieinander liegen.',
   'finding.detectedInPart':
-    '{circuit} verpasst dieses Fahrzeug auf einem Teil des Fahrstreifens: {vehicle}. Von {worst} auf dem ungünstigsten bis {best} auf dem günstigsten Weg, die Schwelle liegt bei {threshold}.',
+    '{circuit} verpasst dieses Fahrzeug auf einem Teil des Fahrstreifens: {vehicle}. Von {worst} auf der schlechtesten bis {best} auf der besten Fahrlinie, die Schwelle liegt bei {threshold}.',
   'finding.detectedInPart.advice':
-    'Senken Sie die Schwelle, machen Sie die Schleife breiter oder wählen Sie eine Form mit einer Ader unter jedem Weg, etwa eine Diagonal- oder eine Quadrupolschleife.',
+    'Senken Sie die Schwelle, machen Sie die Schleife breiter oder wählen Sie eine Form mit einem Draht unter jeder Fahrlinie, etwa eine Diagonal- oder eine Quadrupolschleife.',
 
   'finding.turns.few': {
     one: '{count} Windung ist ungewöhnlich wenig für {loop}: Die Schleife allein hat {inductance}.',
@@ -163,7 +162,8 @@ export const findings = {
 
   'finding.vehicleTooLow':
     'Was dieses Fahrzeug mit einer Schleife macht, liegt außerhalb des Modells: {vehicle}. Trauen Sie den Werten nicht.{plate}',
-  'finding.vehicleTooLow.plate': ' Eine Platte von {width} × {length} in {height} Höhe ist zu groß für ihre Höhe.',
+  'finding.vehicleTooLow.plate':
+    ' Eine Platte von {width} × {length} in {height} Höhe ist zu groß für ihre Höhe.',
   'finding.vehicleTooLow.advice':
-    'Geben Sie der Platte ihre wirksame Höhe, die über der Bodenfreiheit eines wirklichen Unterbodens liegt, oder machen Sie sie kleiner.'
+    'Geben Sie der Platte ihre wirksame Höhe, die über der Bodenfreiheit eines wirklichen Fahrzeugbodens liegt, oder machen Sie sie kleiner.'
 } as const satisfies Partial<Translation>;

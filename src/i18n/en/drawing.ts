@@ -18,6 +18,43 @@ export const drawing = {
   'tool.note.tip': 'Write a note on the plan',
   'tool.dimension': 'Dimension',
   'tool.dimension.tip': 'Draw a dimension between two points',
+  'command.toggle-arc': 'Draw lanes in arcs, or straight on',
+
+  'lane.numbered': 'Lane {number}',
+
+  'step.lanes': { one: 'Draw lane', other: 'Draw {count} lanes' },
+  'step.path': 'Draw path',
+  'step.vehicle': 'Place {name}',
+  'step.aVehicle': 'vehicle',
+  'step.steel.mat': 'Draw steel mat',
+  'step.steel.plate': 'Draw steel plate',
+  'step.mark.stop-line': 'Draw stop line',
+  'step.mark.kerb': 'Draw kerb',
+  'step.mark.gate': 'Draw gate',
+  'step.mark.cover': 'Draw cover',
+  'step.mark.joint': 'Draw joint',
+  'step.mark.note': 'Write note',
+  'step.mark.pull-box': 'Place pull box',
+  'step.mark.cabinet': 'Place cabinet',
+  'step.mark.conduit': 'Draw conduit',
+  'step.mark.island': 'Draw island',
+  'step.mark.arrow': 'Draw arrow',
+  'step.mark.dimension': 'Draw dimension',
+
+  'drawing.noRoom': 'the site has no room for it',
+  'drawing.noLane': 'no such lane',
+  'drawing.noPath': 'no such path',
+  'drawing.crosses': 'an outline that crosses itself',
+  'drawing.noArc': 'an arc cannot lead back there',
+  'drawing.tooTight': 'too tight a bend for these lanes side by side',
+
+  'measure.parts': '{across} across, {along} along',
+  'measure.angle': '{angle} between',
+  'measure.total': '{total} in all',
+
+  'note.field': 'Text of the note',
+  'note.hint': 'Enter keeps it, Esc takes the note back',
+
   'tool.calibrate': 'Scale',
   'tool.calibrate.tip': 'Scale the picture by two points'
 } as const;

@@ -19,6 +19,7 @@ export const editor = {
   'command.lead-out': 'Lead the tails out to the nearest pull box',
   'command.lead-in': 'Draw the lead-ins to the nearest cabinet',
   'command.insert-steel': 'Insert steel, under the selected loops if there are any',
+  'command.insert-underlay': 'Insert a picture or a PDF page under the plan',
   'command.insert-pull-box': 'Insert a pull box',
   'command.insert-cabinet': 'Insert a cabinet',
   'command.zoom-in': 'Zoom in',

@@ -53,20 +53,17 @@ export const findings = {
   'finding.cover.out': 'The wires of {loop} stand {out} out of a slot {depth} deep.',
   'finding.cover.advice':
     'Cut the slot {deeper} deep for {least} of cover, or use fewer turns or thinner wire.',
-  'finding.slotWidth':
-    'The wire of {loop} is {diameter} thick and does not go into a slot {width} wide.',
+  'finding.slotWidth': 'The wire of {loop} is {diameter} thick and does not go into a slot {width} wide.',
   'finding.slotWidth.advice': 'Use a wider blade or thinner wire.',
 
-  'finding.inductanceRange':
-    '{circuit} has {inductance} at the terminals; {unit} accepts {least} to {most}.',
+  'finding.inductanceRange': '{circuit} has {inductance} at the terminals; {unit} accepts {least} to {most}.',
   'finding.inductanceRange.low': 'Add turns, or connect its loops in series.',
-  'finding.inductanceRange.high':
-    'Take turns off, connect loops in parallel, or shorten the lead-in.',
+  'finding.inductanceRange.high': 'Take turns off, connect loops in parallel, or shorten the lead-in.',
 
   'finding.lowQ': '{circuit} has Q = {q} at {frequency}; under {least} the oscillator may fail.',
   'finding.lowQ.advice': 'Of its {resistance}, {causes}. {remedy}',
   'finding.lowQ.share': '{share} are {cause}',
-  'finding.lowQ.is.copper': 'the copper’s direct-current resistance',
+  'finding.lowQ.is.copper': "the copper's direct-current resistance",
   'finding.lowQ.is.skin': 'the skin effect',
   'finding.lowQ.is.proximity': 'the proximity effect',
   'finding.lowQ.is.tail': 'the tails',
@@ -104,8 +101,7 @@ export const findings = {
 
   'finding.missedAtEdge':
     '{circuit} misses a {vehicle} that drives {offset} beside the middle of its lane, still within it: {response} there, the threshold is {threshold}.',
-  'finding.missedAtEdge.advice':
-    'Lower the threshold, or make the loop wider where the next lane allows it.',
+  'finding.missedAtEdge.advice': 'Lower the threshold, or make the loop wider where the next lane allows it.',
   'finding.countedTwice':
     '{circuit} detects one {vehicle} {detections} times: over {gap} its response falls to {response}, under the release at {release}.',
   'finding.countedTwice.several':
@@ -115,10 +111,8 @@ export const findings = {
 
   'finding.shape': '{loop} cannot be cut: its {what} is {found}, expected {expected}.',
   'finding.shape.advice': 'Correct the shape.',
-  'finding.shape.cornerCut': 'corner cut',
   'finding.shape.cornerCut.advice': 'Make the corner cut smaller or the loop larger.',
-  'finding.cornerCut':
-    'Corner cuts of {cut} leave only {straight} of the {side} side of {loop} straight.',
+  'finding.cornerCut': 'Corner cuts of {cut} leave only {straight} of the {side} side of {loop} straight.',
   'finding.cornerCut.advice':
     'About a sixth of the side at each corner is usual; a larger cut makes the loop smaller.',
 
@@ -156,8 +150,7 @@ export const findings = {
 
   'finding.vehicleTooLow':
     'What {vehicle} does to a loop is beyond the model: do not trust its figures.{plate}',
-  'finding.vehicleTooLow.plate':
-    ' A plate of {width} × {length} at {height} is too large for its height.',
+  'finding.vehicleTooLow.plate': ' A plate of {width} × {length} at {height} is too large for its height.',
   'finding.vehicleTooLow.advice':
     'Give the plate its effective height, which lies above the clearance of a real underside, or make it smaller.'
 } as const;

@@ -34,6 +34,8 @@ export const plan = {
   'tool.vehicle.tip': 'Place a vehicle and watch every circuit answer',
   'tool.measure.tip': 'Measure a distance',
 
+  'plan.turns': { one: '{count} turn', other: '{count} turns' },
+  'plan.call': 'call {times}×',
   'plan.title': 'Plan',
   'plan.name': {
     one: 'Plan of {site}: {count} loop, {lanes} lanes, {vehicles} vehicles. The outline lists everything on it.',

@@ -1,4 +1,4 @@
-/** What a catalogue entry holds. SI; every entry says where its numbers come from. */
+/** What a catalogue entry holds. SI; every entry says where its numbers come from. Names are messages: `spoken-names.ts`. */
 import { z } from 'zod';
 import { cable, unit, vehicle } from '../schema';
 
@@ -6,9 +6,11 @@ const id = z.string().regex(/^[a-z][a-z0-9.-]*$/);
 const positive = z.number().positive();
 const source = z.string().min(20);
 
+const name = z.string().min(1).optional();
+
 const wireEntry = z.strictObject({
   id,
-  name: z.string().min(1),
+  name,
   conductorDiameter: positive,
   insulatedDiameter: positive,
   insulationPermittivity: z.number().min(1).max(10),
@@ -22,6 +24,7 @@ const wireEntry = z.strictObject({
  * frequency.
  */
 const cableEntry = cable.extend({
+  name,
   resistancePerMetre_ohm: positive,
   inductancePerMetre_H: positive,
   capacitancePerMetre_F: positive,
@@ -31,6 +34,7 @@ const cableEntry = cable.extend({
 });
 
 const vehicleEntry = vehicle.extend({
+  name,
   /** Outline for drawing, centred on the vehicle's own origin. */
   bodyWidth: positive,
   bodyLength: positive,
@@ -50,14 +54,14 @@ const testPlateEntry = vehicleEntry.extend({
 
 const pavementEntry = z.strictObject({
   id,
-  name: z.string().min(1),
+  name,
   relativePermittivity: positive,
   /** Dry to wet. */
   range: z.tuple([positive, positive]),
   source
 });
 
-const unitEntry = unit.extend({ id, name: z.string().min(1), source });
+const unitEntry = unit.extend({ id, name, source });
 
 export const wireEntries = z.array(wireEntry);
 export const cableEntries = z.array(cableEntry);

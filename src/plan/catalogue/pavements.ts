@@ -1,5 +1,6 @@
 import { pavementEntries } from './entries';
 import data from './pavements.json';
+import { withSpokenNames } from './spoken-names';
 
 export interface Pavement {
   readonly id: string;
@@ -10,7 +11,7 @@ export interface Pavement {
   readonly source: string;
 }
 
-export const pavements: readonly Pavement[] = pavementEntries.parse(data);
+export const pavements: readonly Pavement[] = withSpokenNames(pavementEntries.parse(data));
 
 /** Undefined for a material that the user named. */
 export const pavementOf = (material: string): Pavement | undefined =>

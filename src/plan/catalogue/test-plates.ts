@@ -5,6 +5,7 @@
  * loops with a slot under the lane's middle, which a flat plate hardly sees and wheels do.
  */
 import { testPlateEntries } from './entries';
+import { withSpokenParts } from './spoken-names';
 import data from './test-plates.json';
 import type { CatalogueVehicle } from './vehicles';
 
@@ -14,4 +15,4 @@ export interface TestPlate extends CatalogueVehicle {
   readonly source: string;
 }
 
-export const testPlates: readonly TestPlate[] = testPlateEntries.parse(data);
+export const testPlates: readonly TestPlate[] = withSpokenParts(testPlateEntries.parse(data));

@@ -1,13 +1,14 @@
 /** Detector units as they commonly are, nobody's product: what a new unit can begin as. */
 import type { Unit } from '../schema';
 import { unitEntries } from './entries';
+import { withSpokenNames } from './spoken-names';
 import data from './units.json';
 
 export interface CatalogueUnit extends Unit {
   readonly source: string;
 }
 
-export const builtInUnits: readonly CatalogueUnit[] = unitEntries.parse(data);
+export const builtInUnits: readonly CatalogueUnit[] = withSpokenNames(unitEntries.parse(data));
 
 /** What a unit is where nobody chose one. */
 export const usualUnit: CatalogueUnit = builtInUnits[0]!;

@@ -1,5 +1,6 @@
 import type { Site } from '../schema';
 import { wireEntries } from './entries';
+import { withSpokenNames } from './spoken-names';
 import data from './wires.json';
 
 export interface Wire {
@@ -13,7 +14,7 @@ export interface Wire {
   readonly source?: string;
 }
 
-export const builtInWires: readonly Wire[] = wireEntries.parse(data);
+export const builtInWires: readonly Wire[] = withSpokenNames(wireEntries.parse(data));
 
 /** The site's own wires first, then the built-in ones; undefined for an unknown id. */
 export const wireOf = (id: string, site: Pick<Site, 'wires'>): Wire | undefined =>

@@ -1,4 +1,5 @@
 /** Where a new circuit is connected. */
+import { t } from '#i18n/message';
 import { COUNTS } from '../bounds';
 import { usualUnit } from '../catalogue/units';
 import type { Channel, Site, Unit } from '../schema';
@@ -42,6 +43,6 @@ export function withFreeChannel(site: Site): { readonly site: Site; readonly cha
     if (number !== null) return { site, channel: channelOn(site, unit, number) };
   }
   if (site.units.length >= COUNTS.units) return { site, channel: null };
-  const unit = newUnit(site, usualUnit, `Unit ${site.units.length + 1}`);
+  const unit = newUnit(site, usualUnit, t('unit.numbered', { number: site.units.length + 1 }));
   return { site: { ...site, units: [...site.units, unit] }, channel: channelOn(site, unit, 1) };
 }

@@ -2,7 +2,6 @@
 import type { Point, Site } from '../schema';
 import { definitionOf } from '../shapes/index';
 import { clampPoint } from './limits';
-import { updateLane } from './lanes';
 import { setShape } from './loops';
 import { updateMark } from './marks';
 import { tidyPoint, tidyShape } from './tidy';
@@ -17,11 +16,6 @@ export function dragLoopHandle(site: Site, id: string, handle: string, to: Point
 
 const withPoint = (points: readonly Point[], index: number, to: Point): readonly Point[] =>
   points.map((point, at) => (at === index ? tidyPoint(clampPoint(to)) : point));
-
-export function moveLanePoint(site: Site, id: string, index: number, to: Point): Site {
-  const lane = site.lanes.find((each) => each.id === id);
-  return lane ? updateLane(site, id, { centreline: withPoint(lane.centreline, index, to) }) : site;
-}
 
 export function moveMarkPoint(site: Site, id: string, index: number, to: Point): Site {
   const mark = site.marks.find((each) => each.id === id);

@@ -1,6 +1,14 @@
-import { COUNTS } from '../bounds';
-import { mark as markSchema, type Mark, type MarkKind, type Point, type Site } from '../schema';
+import { BOUNDS, COUNTS } from '../bounds';
+import { add, bearing, distance, rotate, scale, subtract } from '../geometry/points';
+import { mark as markSchema, type Mark, type MarkKind, type Opening, type Point, type Site } from '../schema';
+import { clampPoint } from './limits';
 import { freeId, mapped, patched, withList, type Patch } from './list';
+import { tidyPoint } from './tidy';
+
+/** Nearer than this, metres, two ends of a line are one point. */
+const SHORTEST = 0.01;
+/** Degrees that a leaf swings unless it is told otherwise. */
+const USUAL_SWING = 90;
 
 const isSound = (mark: Mark): boolean => markSchema.safeParse(mark).success;
 
@@ -25,3 +33,31 @@ export function updateMark(site: Site, id: string, patch: Patch<Omit<Mark, 'id'>
   });
   return withList(site, 'marks', marks);
 }
+
+/** As leaves usually open: a quarter turn, or back along itself by its own length. */
+export function usualOpening(kind: Opening['kind'], [hinge, tip]: readonly Point[]): Opening {
+  if (kind === 'swing') return { kind, angle: USUAL_SWING };
+  const length = hinge && tip ? distance(hinge, tip) : 0;
+  return { kind, travel: Math.max(BOUNDS.leafTravel.min, -length) };
+}
+
+/** The far end of a mark of two points, so that it gets that length (m) or direction (°); its first point stays. */
+export function stretchMark(
+  site: Site,
+  id: string,
+  { length, angle }: { readonly length?: number; readonly angle?: number }
+): Site {
+  const mark = site.marks.find((each) => each.id === id);
+  const [from, to] = mark?.points ?? [];
+  if (!mark || !from || !to || mark.points.length !== 2) return site;
+  const now = distance(from, to);
+  const along: Point = now > 0 ? scale(subtract(to, from), 1 / now) : [1, 0];
+  const long = length ?? now;
+  if (!(long >= SHORTEST) || (angle !== undefined && !Number.isFinite(angle))) return site;
+  const turned = angle === undefined ? along : rotate([1, 0], angle);
+  const next = tidyPoint(clampPoint(add(from, scale(turned, long))));
+  return next[0] === to[0] && next[1] === to[1] ? site : updateMark(site, id, { points: [from, next] });
+}
+
+/** Degrees, 0 = along +x. */
+export const directionOf = ({ points: [from, to] }: Mark): number => (from && to ? bearing(from, to) : 0);

@@ -1,4 +1,5 @@
 /** Ways across the plan that are no lanes: what a vehicle takes when it turns or cuts a corner. */
+import { t } from '#i18n/message';
 import { COUNTS } from '../bounds';
 import { distance } from '../geometry/points';
 import { path as pathSchema, type Path, type Point, type Site } from '../schema';
@@ -15,7 +16,7 @@ const isSound = (path: Path): boolean =>
 
 export const newPath = (site: Site, points: readonly Point[]): Path => ({
   id: freeId(site.paths, 'p'),
-  name: `Path ${site.paths.length + 1}`,
+  name: t('path.numbered', { number: site.paths.length + 1 }),
   points
 });
 

@@ -32,7 +32,9 @@ function anchorsOf(site: Site, things: readonly Thing[]): Point[] {
     ...site.loops.filter(({ id }) => loops.has(id)).flatMap(({ shape }) => pointsOfShape(shape)),
     ...carriedTails(site, loops, marks).flatMap(({ tail }) => tail.route?.via ?? []),
     ...carriedLeadIns(site, marks).flatMap(({ leadIn }) => leadIn.route?.via ?? []),
-    ...site.lanes.filter(({ id }) => lanes.has(id)).flatMap(({ centreline }) => centreline),
+    ...site.lanes
+      .filter(({ id }) => lanes.has(id))
+      .flatMap(({ centreline, bends }) => [...centreline, ...(bends?.points ?? [])]),
     ...site.marks.filter(({ id }) => marks.has(id)).flatMap(({ points }) => points),
     ...site.steel.filter(({ id }) => steel.has(id)).flatMap(({ outline }) => outline),
     ...site.paths.filter(({ id }) => paths.has(id)).flatMap(({ points }) => points),
@@ -76,7 +78,13 @@ function changed(site: Site, things: readonly Thing[], change: Change): Site {
     return { ...circuit, leadIn: { ...circuit.leadIn, route: along(route) } };
   });
   const lanes = mapped(site.lanes, (lane) =>
-    laneIds.has(lane.id) ? { ...lane, centreline: lane.centreline.map(point) } : lane
+    laneIds.has(lane.id)
+      ? {
+          ...lane,
+          centreline: lane.centreline.map(point),
+          ...(lane.bends ? { bends: { ...lane.bends, points: lane.bends.points.map(point) } } : {})
+        }
+      : lane
   );
   const marks = mapped(site.marks, (mark) =>
     markIds.has(mark.id) ? { ...mark, points: mark.points.map(point) } : mark

@@ -1,4 +1,5 @@
 /** One vehicle behind another: a tractor and its trailer become one vehicle that stays straight. */
+import { t } from '#i18n/message';
 import { COUNTS } from '../bounds';
 import { vehicleOf, type CatalogueVehicle } from '../catalogue/vehicles';
 import type { Site, Vehicle } from '../schema';
@@ -40,7 +41,7 @@ export function trainOf(front: Outlined, behind: Outlined, gap: number): Train {
 }
 
 /** Two floors in one vehicle must be told apart. */
-const behindName = (name: string): string => `Trailer: ${name}`.slice(0, COUNTS.nameLength);
+const behindName = (name: string): string => t('catalogue.part.behind', { name }).slice(0, COUNTS.nameLength);
 
 /**
  * Puts the parts of another vehicle behind those of an own one, at a gap in metres. The same site for a gap out of bounds,

@@ -1,11 +1,12 @@
 /** What the schema wants at a place of the document, in words: both bounds of a number, all choices of a list. */
+import { t } from '#i18n/message';
 import { z } from 'zod';
 import type { Path } from './problem';
 
 const choices = (values: readonly unknown[]): string =>
   values.length === 1
     ? `"${String(values[0])}"`
-    : `one of ${values.map((value) => `"${String(value)}"`).join(', ')}`;
+    : t('read.oneOf', { choices: values.map((value) => `"${String(value)}"`).join(', ') });
 
 function kindsOf(union: z.ZodDiscriminatedUnion): string {
   return choices(union.options.flatMap((option) => literalsOf(option, union.def.discriminator)));
@@ -23,20 +24,19 @@ function countOf(schema: z.ZodArray): string {
     if (check instanceof z.core.$ZodCheckMinLength) least = check._zod.def.minimum;
     if (check instanceof z.core.$ZodCheckMaxLength) most = check._zod.def.maximum;
   }
-  if (most === null) return least > 0 ? `a list of at least ${least} entries` : 'a list';
-  return least > 0 ? `a list of ${least} to ${most} entries` : `a list of at most ${most} entries`;
+  if (most === null) return least > 0 ? t('read.listAtLeast', { least }) : t('read.list');
+  return least > 0 ? t('read.listRange', { least, most }) : t('read.listAtMost', { most });
 }
 
 function numberOf(schema: z.ZodNumber): string {
-  const noun = schema.isInt ? 'a whole number' : 'a number';
-  return `${noun} from ${schema.minValue} to ${schema.maxValue}`;
+  const bounds = { min: String(schema.minValue), max: String(schema.maxValue) };
+  return schema.isInt ? t('read.wholeNumber', bounds) : t('read.number', bounds);
 }
 
 function textOf(schema: z.ZodString): string {
   const least = schema.minLength ?? 0;
-  return least > 0
-    ? `a text of ${least} to ${schema.maxLength} printable characters`
-    : `a text of at most ${schema.maxLength} characters`;
+  const most = String(schema.maxLength);
+  return least > 0 ? t('read.textRange', { least, most }) : t('read.textAtMost', { most });
 }
 
 const isWrapper = (schema: unknown) =>
@@ -44,16 +44,17 @@ const isWrapper = (schema: unknown) =>
 
 /** In words; null for a kind of schema that the document does not use. */
 function expectation(schema: unknown): string | null {
-  if (schema instanceof z.ZodNullable) return `${expectation(schema.unwrap())} or null`;
+  if (schema instanceof z.ZodNullable)
+    return t('read.orNull', { expected: String(expectation(schema.unwrap())) });
   if (isWrapper(schema)) return expectation(schema.unwrap());
   if (schema instanceof z.ZodNumber) return numberOf(schema);
   if (schema instanceof z.ZodString) return textOf(schema);
-  if (schema instanceof z.ZodBoolean) return 'true or false';
+  if (schema instanceof z.ZodBoolean) return t('read.trueOrFalse');
   if (schema instanceof z.ZodLiteral) return choices([...schema.values]);
   if (schema instanceof z.ZodEnum) return choices(schema.options);
-  if (schema instanceof z.ZodTuple) return `a list of ${schema.def.items.length} numbers`;
+  if (schema instanceof z.ZodTuple) return t('read.numbers', { count: schema.def.items.length });
   if (schema instanceof z.ZodArray) return countOf(schema);
-  if (schema instanceof z.ZodObject || schema instanceof z.ZodDiscriminatedUnion) return 'an object';
+  if (schema instanceof z.ZodObject || schema instanceof z.ZodDiscriminatedUnion) return t('read.object');
   return null;
 }
 
@@ -84,5 +85,5 @@ export function expectedAt(schema: unknown, root: unknown, path: Path): string {
     here = below;
     value = field(value, key);
   }
-  return expectation(here) ?? 'another value';
+  return expectation(here) ?? t('read.anotherValue');
 }

@@ -2,6 +2,7 @@
  * Where a text stops being JSON. The engines word and place this differently, so the file is walked once more, by hand
  * and without recursion, after `JSON.parse` has refused it.
  */
+import { t } from '#i18n/message';
 import { quoted } from './problem';
 
 export interface JsonFault {
@@ -12,18 +13,7 @@ export interface JsonFault {
   readonly expected: string;
 }
 
-const WORDS = {
-  value: 'a value',
-  firstValue: 'a value or "]"',
-  name: 'a name in double quotes',
-  firstName: 'a name in double quotes or "}"',
-  colon: '":"',
-  afterValue: '"," or "]"',
-  afterMember: '"," or "}"',
-  end: 'the end of the file'
-} as const;
-
-type Next = keyof typeof WORDS;
+type Next = 'value' | 'firstValue' | 'name' | 'firstName' | 'colon' | 'afterValue' | 'afterMember' | 'end';
 
 interface Stop {
   readonly at: number;
@@ -46,16 +36,16 @@ function stringEnd(text: string, start: number): number | Stop {
   while (at < text.length) {
     const code = text.charCodeAt(at);
     if (code === 0x22) return at + 1;
-    if (code < 0x20) return { at, expected: 'a closing double quote before the line ends' };
+    if (code < 0x20) return { at, expected: t('read.json.quoteBeforeLineEnd') };
     if (code !== 0x5c) {
       at += 1;
       continue;
     }
     const end = matchEnd(ESCAPE, text, at);
-    if (end === null) return { at, expected: 'a known escape after the backslash' };
+    if (end === null) return { at, expected: t('read.json.escape') };
     at = end;
   }
-  return { at, expected: 'a closing double quote' };
+  return { at, expected: t('read.json.quote') };
 }
 
 /** Offset and expectation of the first fault, or null for sound JSON. */
@@ -67,7 +57,7 @@ function walk(text: string): Stop | null {
   let at = 0;
   for (;;) {
     at = matchEnd(SPACE, text, at) ?? at;
-    const stop: Stop = { at, expected: WORDS[next] };
+    const stop: Stop = { at, expected: t(`read.json.${next}`) };
     const char = text[at];
     if (char === undefined) return next === 'end' ? null : stop;
     const wantsValue: boolean = next === 'value' || next === 'firstValue';
@@ -106,8 +96,7 @@ function walk(text: string): Stop | null {
   }
 }
 
-const inWords = (text: string): string =>
-  /^\p{Cc}/u.test(text) ? 'a line break or control character' : quoted(text);
+const inWords = (text: string): string => (/^\p{Cc}/u.test(text) ? t('read.json.control') : quoted(text));
 
 /** Null when the text is sound JSON after all. */
 export function jsonFault(text: string): JsonFault | null {
@@ -118,7 +107,7 @@ export function jsonFault(text: string): JsonFault | null {
   return {
     line: text.slice(0, lineStart).split('\n').length,
     column: stop.at - lineStart + 1,
-    found: end === null ? WORDS.end : inWords(text.slice(stop.at, end)),
+    found: end === null ? t('read.json.end') : inWords(text.slice(stop.at, end)),
     expected: stop.expected
   };
 }

@@ -1,4 +1,6 @@
 /** From the file's text to plain values, or the reason why not. */
+import { t } from '#i18n/message';
+import { fixed } from '#units/digits';
 import { jsonFault } from './json-fault';
 import { type Problem, problem } from './problem';
 
@@ -10,12 +12,13 @@ export type Parsed =
 
 export function parseJson(text: string): Parsed {
   if (text.length > LARGEST_FILE) {
-    const found = `${(text.length / 1024 / 1024).toFixed(1)} million characters`;
-    return { ok: false, problem: problem([], found, 'at most 32 million characters') };
+    const found = t('read.millionCharacters', { size: fixed(text.length / 1024 / 1024, 1) });
+    return { ok: false, problem: problem([], found, t('read.atMostMillion')) };
   }
   // Some editors put a byte order mark in front; JSON.parse refuses it.
   const body = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  if (body.trim() === '') return { ok: false, problem: problem([], 'an empty file', 'a site document') };
+  if (body.trim() === '')
+    return { ok: false, problem: problem([], t('read.emptyFile'), t('read.siteDocument')) };
   try {
     return { ok: true, value: JSON.parse(body) as unknown };
   } catch {
@@ -26,8 +29,8 @@ export function parseJson(text: string): Parsed {
 function notJson(text: string): Problem {
   const fault = jsonFault(text);
   // Sound JSON that the engine refuses all the same is nested beyond its stack.
-  if (!fault) return problem([], 'lists or objects nested too deeply to read', 'at most 32 levels');
+  if (!fault) return problem([], t('read.tooDeep'), t('read.levels', { most: 32 }));
   const { line, column, found, expected } = fault;
-  const message = `The file is not JSON: line ${line}, column ${column}: found ${found}, expected ${expected}.`;
+  const message = t('read.notJson', { line, column, found, expected });
   return { path: '', found, expected, message };
 }

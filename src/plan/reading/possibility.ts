@@ -1,4 +1,5 @@
 /** Drawings and parts that are well formed field by field and still impossible. */
+import { t } from '#i18n/message';
 import { distance } from '../geometry/points';
 import { crossingSides, signedArea } from '../geometry/polygons';
 import type { Point } from '../schema';
@@ -21,14 +22,14 @@ const loops = (lists: Lists) =>
 const lanes = (lists: Lists) =>
   lists.lanes.flatMap(({ index, value }) =>
     runOf(value.centreline) < SHORTEST_LANE
-      ? [problem(['lanes', index, 'centreline'], 'a line without length', 'points that lie apart')]
+      ? [problem(['lanes', index, 'centreline'], t('read.noLength'), t('read.apart'))]
       : []
   );
 
 const paths = (lists: Lists) =>
   lists.paths.flatMap(({ index, value }) =>
     runOf(value.points) < SHORTEST_LANE
-      ? [problem(['paths', index, 'points'], 'a line without length', 'points that lie apart')]
+      ? [problem(['paths', index, 'points'], t('read.noLength'), t('read.apart'))]
       : []
   );
 
@@ -37,11 +38,11 @@ function steel(lists: Lists): readonly Problem[] {
     const crossing = crossingSides(outline);
     const path = ['steel', index, 'outline'];
     if (crossing) {
-      const found = `side ${crossing[0] + 1} crossing or touching side ${crossing[1] + 1}`;
-      return [problem(path, found, 'an outline that neither crosses nor touches itself')];
+      const found = t('shape.crossing', { a: crossing[0] + 1, b: crossing[1] + 1 });
+      return [problem(path, found, t('shape.simple'))];
     }
     const empty = Math.abs(signedArea(outline)) < 1e-4;
-    return empty ? [problem(path, 'an outline that encloses nothing', 'an area of at least 1 cm²')] : [];
+    return empty ? [problem(path, t('shape.empty'), t('shape.area', { least: '1 cm²' }))] : [];
   });
 }
 
@@ -56,11 +57,11 @@ function rings(lists: Lists): readonly Problem[] {
           problem(
             [...path, 'conductorRadius'],
             `${part.conductorRadius}`,
-            `less than the ring's radius, ${part.radius}`
+            t('read.ringRadius', { radius: part.radius })
           )
         );
       if (Math.hypot(...part.axis) < 1e-9)
-        found.push(problem([...path, 'axis'], 'an axis without length', 'a direction'));
+        found.push(problem([...path, 'axis'], t('read.noAxis'), t('read.direction')));
       return found;
     })
   );
@@ -73,8 +74,8 @@ const units = (lists: Lists) =>
       : [
           problem(
             ['units', index, 'inductanceRange_H'],
-            `${range[0]} to ${range[1]}`,
-            'the smaller inductance first'
+            t('read.range', { least: range[0], most: range[1] }),
+            t('read.smallerFirst')
           )
         ]
   );
@@ -85,13 +86,13 @@ const calibrations = (lists: Lists) =>
     all.flatMap(({ setting }, at) => {
       const path = ['units', index, 'calibrations', at, 'setting'];
       if (setting > settings.length) {
-        const expected = `at most ${settings.length}, the settings of unit ${quoted(id)}`;
+        const expected = t('read.settings', { most: settings.length, unit: quoted(id) });
         return [problem(path, String(setting), expected)];
       }
       const first = all.findIndex((each) => each.setting === setting);
       if (first === at) return [];
-      const found = `setting ${setting} a second time (first at calibrations[${first}])`;
-      return [problem(path, found, 'one calibration for each setting')];
+      const found = t('read.settingTwice', { setting, place: `calibrations[${first}]` });
+      return [problem(path, found, t('read.oneCalibration'))];
     })
   );
 
@@ -100,8 +101,8 @@ const conduits = (lists: Lists) =>
     circuits.flatMap((id, at) => {
       const first = circuits.indexOf(id);
       if (first === at) return [];
-      const found = `${quoted(id)} a second time (first at circuits[${first}])`;
-      return [problem(['conduits', index, 'circuits', at], found, 'each circuit once')];
+      const found = t('read.secondTime', { id: quoted(id), place: `circuits[${first}]` });
+      return [problem(['conduits', index, 'circuits', at], found, t('read.eachCircuitOnce'))];
     })
   );
 
@@ -113,13 +114,11 @@ const cables = (lists: Lists) =>
     if (diameter !== undefined && spacing !== undefined)
       return spacing > diameter
         ? []
-        : [problem([...path, 'spacing'], `${spacing}`, `more than the conductor's diameter, ${diameter}`)];
+        : [problem([...path, 'spacing'], `${spacing}`, t('read.overDiameter', { diameter }))];
     const stated = ['resistancePerMetre_ohm', 'inductancePerMetre_H', 'capacitancePerMetre_F'] as const;
     return stated
       .filter((key) => value[key] === undefined)
-      .map((key) =>
-        problem([...path, key], 'nothing', 'a number, or conductorDiameter and spacing to compute it from')
-      );
+      .map((key) => problem([...path, key], t('read.nothing'), t('read.orGeometry')));
   });
 
 const wires = (lists: Lists) =>
@@ -130,7 +129,7 @@ const wires = (lists: Lists) =>
           problem(
             ['wires', index, 'insulatedDiameter'],
             `${insulatedDiameter}`,
-            `more than the conductor's diameter, ${conductorDiameter}`
+            t('read.overDiameter', { diameter: conductorDiameter })
           )
         ]
   );

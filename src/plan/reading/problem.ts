@@ -1,4 +1,5 @@
 /** Why a file was refused, in words. Text taken from the file is shortened and loses its control characters first. */
+import { t } from '#i18n/message';
 
 export interface Problem {
   /** Where in the document, like `loops[2].turns`; empty when the file as a whole is meant. */
@@ -36,18 +37,16 @@ function pathText(path: Path): string {
 
 export function problem(path: Path, found: string, expected: string): Problem {
   const where = pathText(path);
-  const message = `${where === '' ? 'The file' : where}: found ${found}, expected ${expected}.`;
+  const message = t('read.problem', { where: where === '' ? t('read.theFile') : where, found, expected });
   return { path: where, found, expected, message };
 }
 
-const entries = (count: number): string => `${count} ${count === 1 ? 'entry' : 'entries'}`;
-
 /** A value of the file in words. */
 export function inWords(value: unknown): string {
-  if (value === undefined) return 'nothing';
+  if (value === undefined) return t('read.nothing');
   if (value === null) return 'null';
-  if (typeof value === 'string') return `${quoted(value)} (text)`;
-  if (typeof value === 'number') return Number.isFinite(value) ? String(value) : 'a number too large to hold';
+  if (typeof value === 'string') return t('read.text', { text: quoted(value) });
+  if (typeof value === 'number') return Number.isFinite(value) ? String(value) : t('read.hugeNumber');
   if (typeof value === 'boolean') return String(value);
-  return Array.isArray(value) ? `a list of ${entries(value.length)}` : 'an object';
+  return Array.isArray(value) ? t('read.listOf', { count: value.length }) : t('read.object');
 }

@@ -1,4 +1,5 @@
 /** Ids that occur twice, and ids that name nothing. */
+import { t } from '#i18n/message';
 import { builtInCables } from '../catalogue/cables';
 import { catalogueVehicles } from '../catalogue/vehicles';
 import { builtInWires } from '../catalogue/wires';
@@ -12,8 +13,8 @@ export function duplicates(document: object): readonly Problem[] {
       later.map((index) =>
         problem(
           [name, index, 'id'],
-          `${quoted(id)} a second time (first at ${name}[${first}])`,
-          'an id of its own'
+          t('read.secondTime', { id: quoted(id), place: `${name}[${first}]` }),
+          t('read.ownId')
         )
       )
     )
@@ -32,11 +33,16 @@ export function danglingReferences(document: object, lists: Lists): readonly Pro
   const need = (ids: ReadonlySet<string>, id: string | undefined, path: Path, expected: string) => {
     if (id !== undefined && !ids.has(id)) problems.push(problem(path, inWords(id), expected));
   };
-  const vehicle = 'the id of a vehicle in the file or the catalogue';
+  const vehicle = t('read.id.vehicle');
 
-  const mark = 'the id of a mark in the file';
+  const mark = t('read.id.mark');
   for (const { index, value } of lists.loops) {
-    need(wires, value.wire, ['loops', index, 'wire'], `one of ${[...wires].map(quoted).join(', ')}`);
+    need(
+      wires,
+      value.wire,
+      ['loops', index, 'wire'],
+      t('read.oneOf', { choices: [...wires].map(quoted).join(', ') })
+    );
     need(marks, value.tail.route?.to, ['loops', index, 'tail', 'route', 'to'], mark);
   }
   for (const { index, value } of lists.lanes)
@@ -44,14 +50,14 @@ export function danglingReferences(document: object, lists: Lists): readonly Pro
   for (const { index, value } of lists.probes)
     need(vehicles, value.vehicle, ['probes', index, 'vehicle'], vehicle);
   for (const { index, value } of lists.readings)
-    need(circuits, value.circuit, ['readings', index, 'circuit'], 'the id of a circuit in the file');
+    need(circuits, value.circuit, ['readings', index, 'circuit'], t('read.id.circuit'));
   for (const { index, value } of lists.conduits)
     value.circuits.forEach((id, at) =>
-      need(circuits, id, ['conduits', index, 'circuits', at], 'the id of a circuit in the file')
+      need(circuits, id, ['conduits', index, 'circuits', at], t('read.id.circuit'))
     );
   for (const { index, value } of lists.circuits) {
     const path = ['circuits', index] as const;
-    const cable = 'the id of a cable in the file or the catalogue';
+    const cable = t('read.id.cable');
     need(cables, value.leadIn.cable, [...path, 'leadIn', 'cable'], cable);
     value.leadIn.further?.forEach((each, at) =>
       need(cables, each.cable, [...path, 'leadIn', 'further', at, 'cable'], cable)
@@ -78,13 +84,13 @@ function wiringProblems(document: object, lists: Lists): readonly Problem[] {
       string.forEach(({ loop }, column) => {
         const path: Path = ['circuits', index, 'strings', row, column, 'loop'];
         const earlier = wired.get(loop);
-        if (!loops.has(loop)) problems.push(problem(path, inWords(loop), 'the id of a loop in the file'));
+        if (!loops.has(loop)) problems.push(problem(path, inWords(loop), t('read.id.loop')));
         else if (earlier !== undefined)
           problems.push(
             problem(
               path,
-              `${quoted(loop)}, already wired in circuit ${quoted(earlier)}`,
-              'a loop that is wired only once'
+              t('read.wiredAlready', { loop: quoted(loop), circuit: quoted(earlier) }),
+              t('read.wiredOnce')
             )
           );
         else wired.set(loop, value.id);
@@ -103,18 +109,18 @@ function channelProblems(document: object, lists: Lists): readonly Problem[] {
     const { unit: id, number, frequencySetting } = value.channel;
     const path = ['circuits', index, 'channel'] as const;
     const unit = units.get(id);
-    if (!ids.has(id)) problems.push(problem([...path, 'unit'], inWords(id), 'the id of a unit in the file'));
+    if (!ids.has(id)) problems.push(problem([...path, 'unit'], inWords(id), t('read.id.unit')));
     if (!unit) continue;
     if (number > unit.channels)
       problems.push(
         problem(
           [...path, 'number'],
           String(number),
-          `at most ${unit.channels}, the channels of unit ${quoted(id)}`
+          t('read.channels', { most: unit.channels, unit: quoted(id) })
         )
       );
     if (frequencySetting > unit.settings_F.length) {
-      const expected = `at most ${unit.settings_F.length}, the settings of unit ${quoted(id)}`;
+      const expected = t('read.settings', { most: unit.settings_F.length, unit: quoted(id) });
       problems.push(problem([...path, 'frequencySetting'], String(frequencySetting), expected));
     }
   }

@@ -2,6 +2,7 @@
  * What no document may contain whatever its fields mean: names that reach into an object's prototype, nesting without
  * end, numbers that overflowed, and sheer number of values. Walks with a list of its own, so depth cannot exhaust the stack.
  */
+import { t } from '#i18n/message';
 import { type Path, type Problem, inWords, problem, quoted } from './problem';
 
 const DEEPEST = 32;
@@ -39,10 +40,11 @@ function fault(place: Place): Problem | null {
   const { key, value, depth } = place;
   const wrong = (found: string, expected: string) => problem(pathOf(place), found, expected);
   if (typeof key === 'string' && FORBIDDEN.has(key))
-    return wrong(`a field named ${quoted(key)}`, 'another name');
+    return wrong(t('read.fieldNamed', { name: quoted(key) }), t('read.anotherName'));
   if (Array.isArray(value) && value.length > LONGEST_LIST)
-    return wrong(inWords(value), `a list of at most ${LONGEST_LIST} entries`);
-  if (depth > DEEPEST) return wrong(`more than ${DEEPEST} levels of nesting`, `at most ${DEEPEST} levels`);
+    return wrong(inWords(value), t('read.listAtMost', { most: LONGEST_LIST }));
+  if (depth > DEEPEST)
+    return wrong(t('read.nesting', { most: DEEPEST }), t('read.levels', { most: DEEPEST }));
   return null;
 }
 
@@ -62,7 +64,9 @@ export function scan(root: unknown): Scan {
     const { value } = place;
     seen += 1;
     if (seen > MOST_VALUES) {
-      unsafe.push(problem([], `more than ${MOST_VALUES} values`, `at most ${MOST_VALUES} values`));
+      unsafe.push(
+        problem([], t('read.moreValues', { most: MOST_VALUES }), t('read.values', { most: MOST_VALUES }))
+      );
       break;
     }
     const wrong = fault(place);
@@ -70,7 +74,7 @@ export function scan(root: unknown): Scan {
     // What lies below a fault is refused with it, and may be what made it one.
     else for (const each of below(place).reverse()) waiting.push(each);
     if (typeof value === 'number' && !Number.isFinite(value))
-      infinite.push(problem(pathOf(place), inWords(value), 'a finite number'));
+      infinite.push(problem(pathOf(place), inWords(value), t('read.finite')));
   }
   return { unsafe, infinite };
 }

@@ -1,11 +1,9 @@
 /** Lanes and vehicles that traffic names and the file does not hold. */
+import { t } from '#i18n/message';
 import { catalogueVehicles } from '../catalogue/vehicles';
 import { traffic as trafficSchema } from '../schema';
 import { idsOf } from './lists';
 import { type Path, type Problem, inWords, problem } from './problem';
-
-const LANE = 'the id of a lane in the file';
-const VEHICLE = 'the id of a vehicle in the file or the catalogue';
 
 const { streams: streamsSchema, arrivals: arrivalsSchema } = trafficSchema.shape;
 
@@ -27,9 +25,9 @@ export function danglingTraffic(document: object): readonly Problem[] {
     const path = ['traffic', 'streams', index] as const;
     if (!data) return [];
     return [
-      ...needed(lanes.has(data.lane), data.lane, [...path, 'lane'], LANE),
+      ...needed(lanes.has(data.lane), data.lane, [...path, 'lane'], t('read.id.lane')),
       ...data.mix.flatMap(({ vehicle }, at) =>
-        needed(isVehicle(vehicle), vehicle, [...path, 'mix', at, 'vehicle'], VEHICLE)
+        needed(isVehicle(vehicle), vehicle, [...path, 'mix', at, 'vehicle'], t('read.id.vehicle'))
       )
     ];
   });
@@ -38,8 +36,8 @@ export function danglingTraffic(document: object): readonly Problem[] {
     const path = ['traffic', 'arrivals', index] as const;
     if (!data) return [];
     return [
-      ...needed(lanes.has(data.lane), data.lane, [...path, 'lane'], LANE),
-      ...needed(isVehicle(data.vehicle), data.vehicle, [...path, 'vehicle'], VEHICLE)
+      ...needed(lanes.has(data.lane), data.lane, [...path, 'lane'], t('read.id.lane')),
+      ...needed(isVehicle(data.vehicle), data.vehicle, [...path, 'vehicle'], t('read.id.vehicle'))
     ];
   });
   return [...streams, ...arrivals];

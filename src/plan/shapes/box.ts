@@ -5,6 +5,7 @@
  * its centre. Handles are named by compass point in that frame: 'sw' is the corner at (−w/2, −l/2), 'n' the middle of
  * the side at +l/2.
  */
+import { t } from '#i18n/message';
 import { BOUNDS } from '../bounds';
 import { add, between, normalAngle, rotate, scale, subtract } from '../geometry/points';
 import type { Point } from '../schema';
@@ -86,10 +87,10 @@ export const boxBetween = (a: Point, b: Point): Box => ({
 });
 
 /** A dimension outside the bounds, in words. */
-export function sizeProblem(key: string, size: number): ShapeProblem | null {
+export function sizeProblem(key: ShapeProblem['key'], size: number): ShapeProblem | null {
   const { min, max } = BOUNDS.side;
   if (size >= min && size <= max) return null;
-  return { key, found: `${size} m`, expected: `a length from ${min} m to ${max} m` };
+  return { key, found: t('shape.size', { size }), expected: t('shape.sizes', { min, max }) };
 }
 
 export const boxProblem = (box: Box): ShapeProblem | null =>

@@ -36,7 +36,7 @@ export interface ShapeDefinition<K extends ShapeKind = ShapeKind> {
 
 export interface ShapeProblem {
   /** Field of the shape that is wrong. */
-  readonly key: string;
+  readonly key: Dimension['key'] | 'points';
   readonly found: string;
   readonly expected: string;
 }

@@ -1,4 +1,5 @@
 /** Free polygon, wound in the order of its points. Handles are the points, named by their index. */
+import { t } from '#i18n/message';
 import { BOUNDS, COUNTS } from '../bounds';
 import { add, distance, rotate } from '../geometry/points';
 import { centroid, crossingSides, perimeter, signedArea } from '../geometry/polygons';
@@ -18,22 +19,25 @@ const say = ([x, y]: Point): string => `(${x}, ${y})`;
 function problem({ points }: ShapeOf<'polygon'>): ShapeProblem | null {
   const wrong = (found: string, expected: string): ShapeProblem => ({ key: 'points', found, expected });
   if (points.length < 3 || points.length > COUNTS.points)
-    return wrong(`${points.length} points`, `from 3 to ${COUNTS.points} points`);
+    return wrong(
+      t('shape.points', { count: points.length }),
+      t('shape.pointsRange', { least: 3, most: COUNTS.points })
+    );
   for (const [index, point] of points.entries()) {
     const next = points[(index + 1) % points.length]!;
     if (distance(point, next) < SAME_POINT)
-      return wrong(`the point ${say(point)} twice in a row`, 'every point apart from the one before it');
+      return wrong(t('shape.pointTwice', { point: say(point) }), t('shape.pointsApart'));
     if (distance(point, next) > BOUNDS.side.max)
-      return wrong(`a side of ${distance(point, next)} m`, `sides of at most ${BOUNDS.side.max} m`);
+      return wrong(
+        t('shape.side', { length: distance(point, next) }),
+        t('shape.sides', { most: BOUNDS.side.max })
+      );
   }
   const crossing = crossingSides(points);
   if (crossing)
-    return wrong(
-      `side ${crossing[0] + 1} crossing or touching side ${crossing[1] + 1}`,
-      'an outline that neither crosses nor touches itself'
-    );
+    return wrong(t('shape.crossing', { a: crossing[0] + 1, b: crossing[1] + 1 }), t('shape.simple'));
   if (Math.abs(signedArea(points)) < SMALLEST_AREA)
-    return wrong('an outline that encloses nothing', `an area of at least ${SMALLEST_AREA} m²`);
+    return wrong(t('shape.empty'), t('shape.area', { least: `${SMALLEST_AREA} m²` }));
   return null;
 }
 

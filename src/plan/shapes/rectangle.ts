@@ -1,4 +1,5 @@
 /** Rectangle wound counter-clockwise; a corner cut takes `cornerCut` off both sides that meet and is √2 as long. */
+import { t } from '#i18n/message';
 import { perimeter } from '../geometry/polygons';
 import type { Point, ShapeOf } from '../schema';
 import {
@@ -60,8 +61,8 @@ export const rectangle: ShapeDefinition<'rectangle'> = {
   problem(shape) {
     const size = boxProblem(shape);
     if (size || (shape.cornerCut >= 0 && shape.cornerCut < room(shape))) return size;
-    const expected = `a cut from 0 to less than half the shorter side, here ${room(shape)} m`;
-    return { key: 'cornerCut', found: `${shape.cornerCut} m`, expected };
+    const expected = t('shape.cut', { room: room(shape) });
+    return { key: 'cornerCut', found: t('shape.size', { size: shape.cornerCut }), expected };
   },
   centre: (shape) => shape.centre
 };

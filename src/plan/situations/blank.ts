@@ -1,9 +1,4 @@
 import { emptySite } from '../empty';
-import type { Situation } from './situation';
+import { situation } from './situation';
 
-export const blank: Situation = {
-  id: 'blank',
-  title: 'Blank',
-  description: 'Nothing but the road: draw everything yourself.',
-  build: () => emptySite()
-};
+export const blank = situation('blank', () => emptySite());

@@ -1,3 +1,4 @@
+import { withinSentence } from '#i18n/locale';
 import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
 import type { Bench } from '../bench';
@@ -8,9 +9,9 @@ export interface About {
   readonly subject: string;
 }
 
-/** "Lead-in length" inside a sentence; symbols and short codes keep their capitals. */
+/** "Lead-in length" inside a sentence; symbols, short codes and German nouns keep their capitals. */
 const inSentence = (label: string): string =>
-  /^\p{Lu}(?!\p{Lu})/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+  /^\p{Lu}(?!\p{Lu})/u.test(label) ? withinSentence(label.charAt(0)) + label.slice(1) : label;
 
 /**
  * Makes one undo step of a field's new value; arrow keys in a row on the same field stay one step. False when the

@@ -1,6 +1,6 @@
 /** What the details panel is about, from what is selected. */
 import type { Ref } from '#editor/types';
-import type { Circuit, Lane, Loop, Mark, Path, Probe, Site, Steel } from '#plan/schema';
+import type { Circuit, Lane, Loop, Mark, Path, Probe, Site, Steel, Underlay } from '#plan/schema';
 import { circuitWith, loopsIn } from '#plan/wiring';
 
 export type Subject =
@@ -10,6 +10,7 @@ export type Subject =
   | { readonly kind: 'mark'; readonly mark: Mark }
   | { readonly kind: 'steel'; readonly steel: Steel }
   | { readonly kind: 'path'; readonly path: Path }
+  | { readonly kind: 'underlay'; readonly underlay: Underlay }
   | { readonly kind: 'vehicle'; readonly index: number; readonly probe: Probe }
   | { readonly kind: 'several'; readonly count: number };
 
@@ -34,6 +35,8 @@ function subjectOfOne(site: Site, { kind, id }: Ref): Subject | null {
   if (steel) return { kind: 'steel', steel };
   const path = kind === 'path' ? site.paths.find((each) => each.id === id) : undefined;
   if (path) return { kind: 'path', path };
+  const underlay = kind === 'underlay' ? site.underlays.find((each) => each.id === id) : undefined;
+  if (underlay) return { kind: 'underlay', underlay };
   const index = Number(id);
   const probe = kind === 'probe' ? site.probes[index] : undefined;
   return probe ? { kind: 'vehicle', index, probe } : null;

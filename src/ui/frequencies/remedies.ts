@@ -1,4 +1,5 @@
 /** What would clear a pair, in words: the change, and what it leaves. */
+import { listed } from '#i18n/locale';
 import type { Beat, Remedy } from '#analysis/results';
 import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
@@ -24,8 +25,6 @@ const unitNamed = ({ units }: Named, id: string): string => {
   return unit ? nameOf(unit) : id;
 };
 
-const list = new Intl.ListFormat('en', { type: 'conjunction' });
-
 function thresholdWords(site: Named, { circuits }: Extract<Remedy, { kind: 'threshold' }>): string {
   const thresholds = circuits.map(({ circuit, tripThreshold }) =>
     t('remedy.threshold', {
@@ -34,8 +33,8 @@ function thresholdWords(site: Named, { circuits }: Extract<Remedy, { kind: 'thre
     })
   );
   const lost = [...new Set(circuits.flatMap((each) => each.lost))].map((id) => vehicleName(site, id));
-  const result = lost.length === 0 ? t('remedy.seesAll') : t('remedy.loses', { vehicles: list.format(lost) });
-  return `${list.format(thresholds)} (${result})`;
+  const result = lost.length === 0 ? t('remedy.seesAll') : t('remedy.loses', { vehicles: listed(lost) });
+  return `${listed(thresholds)} (${result})`;
 }
 
 /** Both are on it already, or one of them moves there. */
@@ -84,5 +83,5 @@ export function remedyWords(site: Named, pair: Pair, remedy: Remedy): string {
       ? t('remedy.never', { change })
       : t('remedy.leaves', { change, ratio: times(ratio) });
   if (spoils.length === 0) return left;
-  return t('remedy.spoils', { left, circuits: list.format(spoils.map((id) => circuitName(site, id))) });
+  return t('remedy.spoils', { left, circuits: listed(spoils.map((id) => circuitName(site, id))) });
 }

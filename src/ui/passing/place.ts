@@ -1,4 +1,5 @@
 /** Putting a vehicle on the plan where something is to be seen. */
+import { withinSentence } from '#i18n/locale';
 import { t } from '#i18n/message';
 import { addProbe, updateProbe } from '#plan/edits/index';
 import { tidyAngle, tidyPoint } from '#plan/edits/tidy';
@@ -19,7 +20,7 @@ export function putVehicle(bench: Bench, { vehicle, at, heading }: Probe): void 
   const watched = watchedProbe(state.site, state.selection);
   const site = watched === null ? addProbe(state.site, probe) : updateProbe(state.site, watched, probe);
   if (site === state.site) return;
-  const name = vehicleName(state.site, vehicle).toLowerCase();
+  const name = withinSentence(vehicleName(state.site, vehicle));
   editor.commit({ label: t('along.step', { vehicle: name }), site });
   const { viewport } = editor.state;
   if (!boxHolds(visibleBox(viewport), probe.at)) editor.setViewport({ ...viewport, centre: probe.at });

@@ -1,5 +1,6 @@
 import { untrack } from 'svelte';
 import type { Attachment } from 'svelte/attachments';
+import type { Pictures } from '#canvas/pictures';
 import { createPlanCanvas } from '#canvas/plan-canvas';
 import type { Bench } from '../bench';
 import { loopCalls, watchedProbe } from './calls';
@@ -17,13 +18,16 @@ function markPointer(container: HTMLElement): void {
 }
 
 /** Draws the plan into the element, and everything about it that comes from the calculation. */
-export function mountPlan(bench: Bench): Attachment<HTMLDivElement> {
+export function mountPlan(
+  bench: Bench,
+  onPictures: (pictures: Pictures) => void
+): Attachment<HTMLDivElement> {
   return (container) => {
     // One stop on the way of the Tab key.
     container.tabIndex = 0;
     markPointer(container);
     const canvas = untrack(() =>
-      createPlanCanvas(container, bench.editor, { theme: bench.theme, fit: false })
+      createPlanCanvas(container, bench.editor, { theme: bench.theme, fit: false, onPictures })
     );
     frameWork(bench.editor);
     $effect(() => {

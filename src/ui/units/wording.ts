@@ -1,4 +1,5 @@
 /** Units, settings and calibrations as people read them. */
+import { listed } from '#i18n/locale';
 import type { ChannelReadout } from '#analysis/results';
 import { t } from '#i18n/message';
 import type { Calibration, Circuit, Site, Unit } from '#plan/schema';
@@ -50,7 +51,7 @@ export function unitGist(site: Pick<Site, 'circuits'>, { id, channels, scansInTu
 export const circuitsAre = (site: Pick<Site, 'circuits'>, ids: readonly string[]): string =>
   t('units.circuitsAre', {
     count: ids.length,
-    names: new Intl.ListFormat('en').format(ids.map((id) => circuitName(site, id)))
+    names: listed(ids.map((id) => circuitName(site, id)))
   });
 
 export const calibrationText = (

@@ -1,3 +1,7 @@
+/** What the calculation says in words; the worker and the report load this. */
 import type { Translation } from '../../message';
+import { catalogue } from '../catalogue';
+import { findings } from '../findings';
+import { shapes } from '../shapes';
 
-export const messages: Partial<Translation> = {};
+export const messages = { ...catalogue, ...findings, ...shapes } as const satisfies Partial<Translation>;

@@ -1,3 +1,53 @@
+/** What views and dialogs say that are looked at later. */
 import type { Translation } from '../../message';
+import { across } from '../across';
+import { advice } from '../advice';
+import { along } from '../along';
+import { approach } from '../approach';
+import { calls } from '../calls';
+import { explain } from '../explain';
+import { explainCircuit } from '../explain-circuit';
+import { explainPasses } from '../explain-passes';
+import { frequencies } from '../frequencies';
+import { glossary } from '../glossary';
+import { help } from '../help';
+import { language } from '../language';
+import { map } from '../map';
+import { passing } from '../passing';
+import { planner } from '../planner';
+import { section } from '../section';
+import { settings } from '../settings';
+import { simulator } from '../simulator';
+import { situations } from '../situations';
+import { speed } from '../speed';
+import { traffic } from '../traffic';
+import { underlayViews } from '../underlay-views';
+import { units } from '../units';
+import { vehicles } from '../vehicles';
 
-export const messages: Partial<Translation> = {};
+export const messages = {
+  ...across,
+  ...advice,
+  ...along,
+  ...approach,
+  ...calls,
+  ...explain,
+  ...explainCircuit,
+  ...explainPasses,
+  ...frequencies,
+  ...glossary,
+  ...help,
+  ...language,
+  ...map,
+  ...passing,
+  ...planner,
+  ...section,
+  ...settings,
+  ...simulator,
+  ...situations,
+  ...speed,
+  ...traffic,
+  ...underlayViews,
+  ...units,
+  ...vehicles
+} as const satisfies Partial<Translation>;

@@ -17,8 +17,10 @@ import { planner } from '../planner';
 import { section } from '../section';
 import { settings } from '../settings';
 import { simulator } from '../simulator';
+import { situations } from '../situations';
 import { speed } from '../speed';
 import { traffic } from '../traffic';
+import { underlayViews } from '../underlay-views';
 import { units } from '../units';
 import { vehicles } from '../vehicles';
 
@@ -41,8 +43,10 @@ export const messages = {
   ...section,
   ...settings,
   ...simulator,
+  ...situations,
   ...speed,
   ...traffic,
+  ...underlayViews,
   ...units,
   ...vehicles
 } as const;

@@ -1,4 +1,5 @@
 /** What a frequency plan says, in sentences. */
+import { listed } from '#i18n/locale';
 import type {
   ExcludedSetting,
   FrequencyPlan,
@@ -15,8 +16,6 @@ import { format } from '#units/format';
 import { frequencyText } from '../channel-words';
 import { pairName, VERDICT_WORDS } from '../pairs';
 import { times } from '../remedies';
-
-const list = new Intl.ListFormat('en', { type: 'conjunction' });
 
 export const isChanged = ({ before, after }: PlannedChannel): boolean => before.setting !== after.setting;
 
@@ -42,7 +41,7 @@ const KEPT_COUNTS = {
 } as const satisfies Record<KeptReason, string>;
 
 const keptCounts = (channels: readonly PlannedChannel[]): string =>
-  list.format(
+  listed(
     Object.entries(KEPT_COUNTS).flatMap(([reason, key]) => {
       const count = channels.filter(({ kept }) => kept === reason).length;
       return count > 0 ? [t(key, { count })] : [];
@@ -127,7 +126,7 @@ export function noteWords({ kept, excluded }: PlannedChannel): string {
   const left = kept === 'no oscillation' ? [] : Object.entries(EXCLUDED_NOTES);
   for (const [why, key] of left) {
     const settings = excluded.filter((each) => each.why === why).map(({ setting }) => String(setting));
-    if (settings.length > 0) notes.push(t(key, { count: settings.length, settings: list.format(settings) }));
+    if (settings.length > 0) notes.push(t(key, { count: settings.length, settings: listed(settings) }));
   }
   return notes.join('; ');
 }

@@ -1,4 +1,6 @@
 /** Distances and published figures of an approach in words. */
+import { listed } from '#i18n/locale';
+import { fixed } from '#units/digits';
 import type { ApproachPlan } from '#analysis/approach/advance';
 import { decisionZone, widened } from '#analysis/approach/decision-zone';
 import { AT_SIGNALS, SEEING, stoppingDistance, usualYellow, yellowTime } from '#analysis/approach/motion';
@@ -16,13 +18,13 @@ export const distanceText = ({ displayUnits }: System, metres: number): string =
   const isImperial = displayUnits === 'imperial';
   if (!Number.isFinite(metres)) return t('approach.unbounded');
   return t(isImperial ? 'approach.feet' : 'approach.metres', {
-    value: (isImperial ? metres / FOOT : metres).toFixed(1)
+    value: fixed(isImperial ? metres / FOOT : metres, 1)
   });
 };
 
 export const speedText = ({ displayUnits }: System, speed: number): string =>
   format(speed, 'speed', displayUnits).text;
-export const secondsText = (seconds: number): string => t('approach.seconds', { value: seconds.toFixed(1) });
+export const secondsText = (seconds: number): string => t('approach.seconds', { value: fixed(seconds, 1) });
 
 const upTo = (step: number, value: number): number => Math.ceil(value / step - 1e-9) * step;
 const FEET = 5;
@@ -84,10 +86,10 @@ export interface PassageText {
 
 export const passageTexts = (site: System): readonly PassageText[] =>
   PUBLISHED_PASSAGES.map(({ zone_ft, at25_s, at55_s }) => {
-    const at = (mph: number) => passageTime(mph * MILE_PER_HOUR, zone_ft * FOOT).toFixed(1);
+    const at = (mph: number) => fixed(passageTime(mph * MILE_PER_HOUR, zone_ft * FOOT), 1);
     return {
       zone: feetText(site, zone_ft),
-      published: t('approach.seconds', { value: `${at25_s.toFixed(1)}–${at55_s.toFixed(1)}` }),
+      published: t('approach.seconds', { value: `${fixed(at25_s, 1)}–${fixed(at55_s, 1)}` }),
       ours: t('approach.seconds', { value: `${at(25)}–${at(55)}` })
     };
   });
@@ -101,7 +103,7 @@ export const summaryOf = (site: System, { zone, distances_m, carriedTo_m }: Appr
   if (distances_m.length === 0) return `${where} ${t('approach.tooMany')}`;
   const loops = t('approach.loopsAre', {
     count: distances_m.length,
-    distances: new Intl.ListFormat('en').format(distances_m.map((each) => distanceText(site, each)))
+    distances: listed(distances_m.map((each) => distanceText(site, each)))
   });
   const carried = t('approach.carried', { to: distanceText(site, Math.max(0, carriedTo_m ?? 0)) });
   return [where, loops, carried].join(' ');

@@ -1,4 +1,5 @@
 /** Times and mistakes in plain words. */
+import { fixed } from '#units/digits';
 import type { CallsPicture, Cause, Mistake, MistakeKind } from '#analysis/calls/results';
 import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
@@ -13,9 +14,9 @@ export const KINDS = ['missed', 'merged', 'split', 'false'] as const satisfies r
 export function clockText(time: number, decimals = 1): string {
   const unit = 10 ** decimals;
   const rounded = Math.round(time * unit) / unit;
-  if (rounded < 60) return t('calls.seconds', { value: rounded.toFixed(decimals) });
+  if (rounded < 60) return t('calls.seconds', { value: fixed(rounded, decimals) });
   const minutes = Math.floor(rounded / 60);
-  const seconds = (rounded - minutes * 60).toFixed(decimals).padStart(decimals > 0 ? decimals + 3 : 2, '0');
+  const seconds = fixed(rounded - minutes * 60, decimals).padStart(decimals > 0 ? decimals + 3 : 2, '0');
   return `${minutes}:${seconds}`;
 }
 

@@ -1,4 +1,5 @@
 /** What a speed pair says in words. */
+import { listed } from '#i18n/locale';
 import type { LoopPair, PairDirection, PairPass, Spread } from '#analysis/speed-pair/results';
 import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
@@ -71,7 +72,7 @@ export const lackOf = (site: Shown, { sides }: PairDirection, { profiles, crossi
   if (crossings) return t('speed.wrongOrder');
   const missing = sides.filter(({ threshold }, k) => !profiles[k]!.values.some((each) => each >= threshold));
   const names = missing.map(({ circuit }) => circuitName(site, circuit));
-  return t('speed.missed', { circuits: new Intl.ListFormat('en').format(names) });
+  return t('speed.missed', { circuits: listed(names) });
 };
 
 /** Told as several, or null. */

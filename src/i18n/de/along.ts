@@ -1,0 +1,52 @@
+import type { Translation } from '../message';
+
+/** Vehicles driven along a lane or a path. */
+export const along = {
+  'along.title': 'Verstimmung entlang des Wegs',
+  'along.way': 'Entlang',
+  'along.lanes': 'Fahrstreifen',
+  'along.paths': 'Fahrwege',
+  'along.noWay': 'Zeichnen Sie einen Fahrstreifen oder Fahrweg: Fahrzeuge fahren ihn entlang.',
+  'along.offset': 'Versatz nach rechts',
+  'along.offsetTyped': 'Versatz, eingegeben',
+  'along.circuit': 'Schleifenkreis',
+  'along.allCircuits': 'Alle in Reichweite',
+  'along.scale': 'Teilung',
+  'along.logarithmic': 'Logarithmisch',
+  'along.linear': 'Gleichmäßig',
+  'along.explain':
+    'Ein Klick oder Enter stellt das Fahrzeug dort auf den Plan. Pfeiltasten bewegen die Linie, auf und ab wechseln das Fahrzeug.',
+  'along.none': 'Kein Schleifenkreis ist in Reichweite dieses Wegs.',
+  'along.noVehicle': 'Haken Sie ein Fahrzeug an, um es entlangzufahren.',
+  'along.failed': 'Die Überfahrt ließ sich nicht berechnen: {reason}.',
+  'along.axis': 'Mitte des Fahrzeugs, vom Anfang des Wegs',
+  'along.response': '−ΔL/L',
+  'along.trip': 'Ansprechen {value}',
+  'along.release': 'Abfall {value}',
+  'along.at': 'Bei {place}: {values}',
+  'along.value': '{vehicle} {response}',
+  'along.valueAndShare': '{vehicle} {response} ({share})',
+  'along.zoneOf': '{vehicle} {zone}',
+  'along.zone': '{length}, von {from} bis {to}',
+  'along.cursor': '{circuit}: Stelle entlang des Wegs',
+  'along.cursorText': '{place}, {vehicle}. {line}',
+  'along.step': '{vehicle} auf den Plan stellen',
+  'along.stands': '{vehicle} auf dem Plan',
+  'along.summary': '{circuit}: {vehicle} {zones}.',
+  'along.detected': {
+    one: 'wird erkannt über {zones}',
+    other: 'wird {count}-mal erkannt, über {zones}'
+  },
+  'along.notDetected': 'wird nicht erkannt',
+  'along.noThreshold': 'hat keine Schwelle zu erreichen: der Schleifenkreis hat keinen Kanal',
+  'along.table': 'Bereiche und stärkste Stellen als Tabelle',
+  'along.tableCircuit': 'Schleifenkreis',
+  'along.tableVehicle': 'Fahrzeug',
+  'along.tableStrongest': 'Stärkste',
+  'along.tableAt': 'Bei',
+  'along.tableShare': 'Zur Schwelle',
+  'along.tableFrom': 'Erkannt von',
+  'along.tableTo': 'bis',
+  'along.tableLength': 'Länge',
+  'along.tableNever': 'nicht erkannt'
+} as const satisfies Partial<Translation>;

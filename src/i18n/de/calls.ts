@@ -1,0 +1,168 @@
+import type { Translation } from '../message';
+
+/** Calls over time: traffic over the loops and what the outputs make of it. */
+export const calls = {
+  'calls.noLanes': 'Verkehr braucht einen Fahrstreifen: Zeichnen Sie zuerst einen.',
+  'calls.none':
+    'Lassen Sie Verkehr über die Schleifen fahren und sehen Sie, was jeder Ausgang daraus macht: was wann angefordert wird, was verpasst wird und warum.',
+  'calls.tryUsual': 'Mit üblichem Verkehr versuchen',
+  'calls.working': 'Wird berechnet …',
+  'calls.failed': 'Die Simulation ist fehlgeschlagen: {reason}',
+  'calls.nothing': 'Es gibt nichts zu simulieren: Geben Sie unten einem Fahrstreifen Verkehr.',
+  'calls.shortened': 'So viele Fahrzeuge werden nur {shown} lang simuliert, nicht {asked}.',
+  'calls.noRoom':
+    'Von {asked} Fahrzeugen, die fahren wollen, fahren {driven}: Ein Rückstau reicht bis dorthin, wo die anderen einfahren würden.',
+  'calls.noChannels':
+    'Kein Schleifenkreis ist an ein Gerät angeschlossen, also gibt es keinen Ausgang zu beobachten.',
+
+  'calls.running': 'Ablauf',
+  'calls.play': 'Abspielen',
+  'calls.pause': 'Anhalten',
+  'calls.previous': 'Zum vorigen Ereignis',
+  'calls.next': 'Zum nächsten Ereignis',
+  'calls.rate': 'Tempo',
+  'calls.times': '{rate}×',
+  'calls.time': 'Zeit',
+  'calls.keys':
+    'Pfeiltasten verschieben die Zeit um eine Zehntelsekunde; Bild ab und Bild auf gehen zum nächsten und zum vorigen Ereignis; die Leertaste spielt ab und hält an; Plus und Minus zoomen.',
+  'calls.inSight': 'Sichtbarer Teil',
+  'calls.earlier': 'Früher',
+  'calls.later': 'Später',
+  'calls.closer': 'Vergrößern',
+  'calls.further': 'Verkleinern',
+  'calls.all': 'Ganze Zeit',
+  'calls.showPlan': 'Lageplan zeigen',
+  'calls.onPlan': 'Simulierter Verkehr wird gezeigt.',
+  'calls.seconds': '{value} s',
+
+  'calls.timeline': 'Zeitachse',
+  'calls.hint':
+    'Drücken oder ziehen, um zu einer Zeit zu gehen; das Rad zoomt mit Strg und verschiebt mit Umschalt.',
+  'calls.tooLong': 'Auf zehn Minuten oder weniger zoomen, um die Verstimmungen zu sehen.',
+  'calls.rowName':
+    '{name}: {calls} Anforderungen, {mistakes} Fehler; die Ereignisse stehen unten als Tabelle',
+  'calls.there': 'darüber',
+  'calls.detected': 'erkannt',
+  'calls.call': 'Anforderung',
+  'calls.state.off': 'keine Anforderung',
+  'calls.state.detecting': 'erkannt',
+  'calls.state.on': 'Anforderung',
+  'calls.pointed': '{time}: {name}, Verstimmung {response}, {times}× die Schwelle',
+  'calls.pointedTime': '{time}: {name}',
+
+  'calls.legend.there': 'Fahrzeug über den Schleifen',
+  'calls.legend.response': 'Verstimmung −ΔL/L, jenseits der Schwelle gestaucht',
+  'calls.legend.trip': 'Ansprechschwelle',
+  'calls.legend.release': 'Abfall',
+  'calls.legend.detected': 'erkannt',
+  'calls.legend.call': 'Anforderung am Ausgang',
+
+  'calls.counts': 'Zählung gegen die Wahrheit',
+  'calls.circuit': 'Schleifenkreis',
+  'calls.vehicles': 'Fahrzeuge',
+  'calls.calls': 'Anforderungen',
+  'calls.count.missed': 'Verpasst',
+  'calls.count.merged': 'Verschmolzen',
+  'calls.count.split': 'Geteilt',
+  'calls.count.false': 'Falsch',
+  'calls.occupancy': 'Belegt',
+  'calls.trueOccupancy': 'In Wahrheit',
+
+  'calls.mistakes': { one: '{count} Fehler', other: '{count} Fehler' },
+  'calls.mistakesBelow': {
+    one: '{count} Fehler, unten mit seiner Ursache aufgeführt.',
+    other: '{count} Fehler, unten mit ihren Ursachen aufgeführt.'
+  },
+  'calls.noMistakes': 'Kein Fehler: Jedes Fahrzeug hat genau eine Anforderung ausgelöst, sonst nichts.',
+  'calls.what': 'Was',
+  'calls.who': 'Fahrzeuge',
+  'calls.why': 'Warum',
+  'calls.goTo': 'Zu {time} gehen',
+  'calls.more': { one: '{count} weiteren zeigen', other: '{count} weitere zeigen' },
+  'calls.vehicleNumber': '{name}, Nr. {number}',
+  'calls.mistakeAt': '{time}, {circuit}: {what}{who}. {why}',
+  'calls.kind.missed': 'keine Anforderung für ein Fahrzeug',
+  'calls.kind.merged': 'eine Anforderung für mehrere',
+  'calls.kind.split': 'mehrere Anforderungen für eines',
+  'calls.kind.false': 'Anforderung ohne Fahrzeug',
+
+  'calls.cause.too-weak': 'Seine Verstimmung ist zu schwach.',
+  'calls.cause.left-before-delay': 'Es war weg, ehe die Verzögerung abgelaufen war.',
+  'calls.cause.still-occupied': 'Das vorige war noch über den Schleifen.',
+  'calls.cause.still-extended': 'Die Anforderung des vorigen wurde noch von der Nachlaufzeit gehalten.',
+  'calls.cause.not-re-armed': 'Es kam, ehe das Gerät wieder bereit war.',
+  'calls.cause.tuned-out': 'Das Gerät hielt ein stehendes Fahrzeug schon für einen Teil der Fahrbahn.',
+  'calls.cause.timed-out': 'Das längste Dauersignal war abgelaufen.',
+  'calls.cause.lost-in-between':
+    'Das Fahrzeug geht dazwischen verloren: Seine Mitte ist zu hoch oder die Schleifen liegen zu weit auseinander.',
+  'calls.cause.other-lane': 'Es ist ein Fahrzeug eines anderen Fahrstreifens.',
+  'calls.cause.several-together':
+    'Mehrere Fahrzeuge zusammen ergeben eine Verstimmung, die keines allein ergibt.',
+
+  'calls.found.too-weak': 'Im stärksten Augenblick ist sie {found}.',
+  'calls.found.left-before-delay': 'Es blieb {found}.',
+  'calls.found.still-occupied': 'Es kam {found} nach ihm.',
+  'calls.found.still-extended': 'Es kam {found}, nachdem jenes weggefahren war.',
+  'calls.found.not-re-armed': 'Es kam {found} nach dem Impuls für das vorige.',
+  'calls.found.tuned-out': 'Es hatte {found} gestanden.',
+  'calls.found.timed-out': 'Es hatte {found} gestanden.',
+  'calls.found.against-the-road': 'Seine eigene Verstimmung erreicht {found}.',
+  'calls.found.ended-before-delay': 'Es wurde {found} lang erkannt.',
+  'calls.found.lost-in-between': 'Dort sinkt die Verstimmung auf {found}.',
+  'calls.found.other-lane': 'Seine Verstimmung erreicht {found}.',
+  'calls.found.several-together': 'Zusammen erreichen sie {found}.',
+
+  'calls.needed.too-weak': 'Im stärksten Augenblick ist sie {found}; eine Anforderung braucht {needed}.',
+  'calls.needed.left-before-delay': 'Es blieb {found}; die Verzögerung braucht {needed}.',
+  'calls.needed.still-occupied': 'Es kam {found} nach ihm; es hätte {needed} nach ihm kommen müssen.',
+  'calls.needed.still-extended':
+    'Es kam {found}, nachdem jenes weggefahren war; die Nachlaufzeit hält die Anforderung {needed}.',
+  'calls.needed.not-re-armed':
+    'Es kam {found} nach dem Impuls für das vorige; das Gerät ist nach {needed} wieder bereit.',
+  'calls.needed.tuned-out': 'Es hatte {found} gestanden; das Gerät ist nach {needed} wieder bereit.',
+  'calls.needed.timed-out': 'Es hatte {found} gestanden; das längste Dauersignal ist {needed}.',
+  'calls.needed.against-the-road':
+    'Seine eigene Verstimmung erreicht {found}; zusätzlich zu dem, was als Fahrbahn gilt, braucht es {needed}.',
+  'calls.needed.ended-before-delay': 'Es wurde {found} lang erkannt; die Verzögerung braucht {needed}.',
+  'calls.needed.lost-in-between':
+    'Dort sinkt die Verstimmung auf {found}; zum Halten muss sie bei {needed} bleiben.',
+  'calls.needed.other-lane': 'Seine Verstimmung erreicht {found}; die Schwelle ist {needed}.',
+  'calls.needed.several-together': 'Zusammen erreichen sie {found}; die Schwelle ist {needed}.',
+
+  'calls.events': 'Ereignisse als Tabelle',
+  'calls.channelShown': 'Schleifenkreis',
+  'calls.everyChannel': 'alle',
+  'calls.eventsCaption': 'Ereignisse von {from} bis {to}, der sichtbare Teil.',
+  'calls.eventsCut': 'Die ersten {shown} von {all} sind aufgeführt; für den Rest vergrößern.',
+  'calls.event': 'Ereignis',
+  'calls.event.detected': 'erkannt: die Verstimmung liegt über der Schwelle',
+  'calls.event.left': 'weg: die Verstimmung liegt unter dem Abfall',
+  'calls.event.on': 'Anforderung beginnt',
+  'calls.event.off': 'Anforderung endet',
+  'calls.event.tuned-out': 'ausgeblendet: was dort steht, gilt als Teil der Fahrbahn',
+
+  'timings.title': 'Ausgang und seine Zeiten',
+  'timings.gist.presence': 'Dauersignal',
+  'timings.gist.pulse': 'Impuls',
+  'timings.gist.delay': '{mode}, Verzögerung {time}',
+  'timings.mode': 'Ausgang',
+  'timings.mode.presence': 'Dauersignal: Anforderung, solange das Fahrzeug bleibt',
+  'timings.mode.pulse': 'Impuls: eine kurze Anforderung je Fahrzeug',
+  'timings.delay': 'Verzögerung',
+  'timings.delay.help': 'Ein Fahrzeug, das früher wegfährt, löst keine Anforderung aus.',
+  'timings.extension': 'Nachlaufzeit',
+  'timings.extension.help': 'So lange wird die Anforderung gehalten, nachdem das Fahrzeug weg ist.',
+  'timings.longestPresence': 'Längstes Dauersignal',
+  'timings.longestPresence.help': 'Dann endet die Anforderung, und das Fahrzeug gilt als Teil der Fahrbahn.',
+  'timings.noLimit': 'unbegrenzt',
+  'timings.pulse': 'Impulsdauer',
+  'timings.pulse.help': 'Wie lange eine Anforderung dauert.',
+  'timings.rearm': 'Wieder bereit nach',
+  'timings.rearm.help':
+    'Ein Fahrzeug, das so lange steht, wird ausgeblendet, und das nächste löst wieder eine Anforderung aus.',
+  'timings.recovery': 'Erholung',
+  'timings.recovery.help':
+    'So lange nach dem Wegfahren eines ausgeblendeten Fahrzeugs ist die volle Empfindlichkeit zurück.',
+  'timings.adaptation': 'Anpassung',
+  'timings.adaptation.help': 'Zeitkonstante, mit der ein stehendes Fahrzeug langsam verblasst.'
+} as const satisfies Partial<Translation>;

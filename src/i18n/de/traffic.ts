@@ -1,0 +1,58 @@
+import type { Translation } from '../message';
+
+/** The traffic that a drawing is tried with. */
+export const traffic = {
+  'traffic.title': 'Verkehr',
+  'traffic.subject': 'Verkehr',
+  'traffic.ofLane': 'Verkehr auf {lane}',
+  'traffic.gist': 'Ströme: {streams}, einzelne Fahrzeuge: {arrivals}',
+  'traffic.duration': 'Dauer',
+  'traffic.seed': 'Startwert des Zufallsverkehrs',
+  'traffic.seedHelp': 'Derselbe Startwert ergibt wieder denselben Verkehr; ein anderer einen anderen Tag.',
+
+  'traffic.stream': 'Strom auf {lane}',
+  'traffic.flow': 'Fahrzeuge je Stunde',
+  'traffic.speed': 'Mittleres Tempo',
+  'traffic.spread': 'Streuung des Tempos',
+  'traffic.headway': 'Kleinste Zeitlücke',
+  'traffic.wander': 'Seitliche Streuung',
+  'traffic.mix': 'Welche Fahrzeuge',
+  'traffic.share': '{name}, {percent} %',
+  'traffic.shareOf': 'Anteil von {name}',
+  'traffic.addVehicle': 'Noch eines',
+  'traffic.chooseVehicle': 'Fahrzeug wählen',
+  'traffic.removeVehicle': '{name} herausnehmen',
+  'traffic.signal': 'Hält an einer Ampel',
+  'traffic.cycle': 'Umlauf',
+  'traffic.greenFrom': 'Grün beginnt bei',
+  'traffic.green': 'Grün dauert',
+  'traffic.line': 'Haltlinie, entlang des Fahrstreifens',
+
+  'traffic.arrivals': 'Einzelne Fahrzeuge',
+  'traffic.arrival': '{number}: {vehicle}',
+  'traffic.vehicle': 'Fahrzeug',
+  'traffic.lane': 'Fahrstreifen',
+  'traffic.at': 'Fährt ein bei',
+  'traffic.itsSpeed': 'Tempo',
+  'traffic.offset': 'Rechts der Mitte',
+  'traffic.stops': 'Hält unterwegs',
+  'traffic.stopAt': 'Mit dem Bug bei, entlang des Fahrstreifens',
+  'traffic.stopFor': 'Steht',
+
+  'traffic.addStream': 'Strom hinzufügen auf',
+  'traffic.addArrival': 'Einzelnes Fahrzeug hinzufügen auf',
+  'traffic.chooseLane': 'Fahrstreifen wählen',
+  'traffic.removeStream': 'Strom auf {lane} entfernen',
+  'traffic.removeArrival': '{name} entfernen',
+  'traffic.usual': 'Zurück zum üblichen Verkehr',
+  'traffic.remove': 'Allen Verkehr entfernen',
+
+  'traffic.stepUsual': 'üblicher Verkehr',
+  'traffic.stepRemove': 'allen Verkehr entfernen',
+  'traffic.stepStream': 'Strom auf {lane} hinzufügen',
+  'traffic.stepRemoveStream': 'Strom auf {lane} entfernen',
+  'traffic.stepArrival': 'Fahrzeug auf {lane} hinzufügen',
+  'traffic.stepRemoveArrival': 'Fahrzeug {name} entfernen',
+  'traffic.stepSignal': 'Ampel auf {lane} hinzufügen',
+  'traffic.stepNoSignal': 'Ampel auf {lane} entfernen'
+} as const satisfies Partial<Translation>;

@@ -1,0 +1,131 @@
+/** Pictures on their way under the plan, and what is to be said about those that are there. */
+import { createContext } from 'svelte';
+import type { Pictures } from '#canvas/pictures';
+import { t } from '#i18n/message';
+import { COUNTS } from '#plan/bounds';
+import { addUnderlay, newUnderlay, replacePicture } from '#plan/edits/index';
+import type { Picture, Site, Underlay } from '#plan/schema';
+import type { Bench } from '../bench';
+import { ACCEPTED } from './file-kind';
+import type { Intake } from './intake';
+import type { Pages } from './pages';
+
+export type Task =
+  | { readonly kind: 'reading'; readonly name: string }
+  | { readonly kind: 'refused'; readonly text: string }
+  | { readonly kind: 'pages'; readonly name: string; readonly pages: Pages };
+
+/** Share of the view that a picture fills until it is scaled. */
+const FILLED = 0.8;
+
+export class UnderlayDesk {
+  task = $state.raw<Task | null>(null);
+  /** What was done to the picture that came in last, or how it was scaled. */
+  notice = $state.raw('');
+  #pictures = $state.raw<Pictures>(new Map());
+  #dismissed = $state.raw<ReadonlySet<string>>(new Set());
+  readonly #bench: Bench;
+  /** The picture whose place the next one takes. */
+  #replaced: string | null = null;
+
+  constructor(bench: Bench) {
+    this.#bench = bench;
+  }
+
+  /** The plan tells which pictures it could show. */
+  heard(pictures: Pictures): void {
+    this.#pictures = pictures;
+  }
+
+  #warnedOf(isConcerned: (underlay: Underlay) => boolean): readonly Underlay[] {
+    return this.#bench.state.site.underlays.filter(
+      (underlay) => isConcerned(underlay) && !this.#dismissed.has(underlay.id)
+    );
+  }
+
+  get missing(): readonly Underlay[] {
+    return this.#warnedOf(({ picture }) => picture === null);
+  }
+
+  get broken(): readonly Underlay[] {
+    return this.#warnedOf(
+      ({ picture }) => picture !== null && this.#pictures.get(picture)?.kind === 'broken'
+    );
+  }
+
+  dismiss(underlays: readonly Underlay[]): void {
+    this.#dismissed = new Set([...this.#dismissed, ...underlays.map(({ id }) => id)]);
+  }
+
+  /** Lets the person choose a file; with `replaced`, for the place of that picture. */
+  choose(replaced: string | null = null): void {
+    const field = document.createElement('input');
+    field.type = 'file';
+    field.accept = ACCEPTED;
+    field.onchange = () => {
+      const file = field.files?.[0];
+      if (file) void this.bring(file, replaced);
+    };
+    field.click();
+  }
+
+  async bring(file: File, replaced: string | null = null): Promise<void> {
+    if (this.#bench.state.isReadOnly) return;
+    this.#replaced = replaced;
+    this.notice = '';
+    const reading: Task = { kind: 'reading', name: file.name };
+    this.task = reading;
+    const { takeIn } = await import('./intake');
+    const intake = await takeIn(file);
+    // Another file, or Escape, came in between.
+    if (this.task === reading) this.take(intake);
+    else if (intake.kind === 'pages') intake.pages.close();
+  }
+
+  take(intake: Intake): void {
+    this.#close();
+    if (intake.kind === 'refused') {
+      this.task = { kind: 'refused', text: t('underlay.refused', { ...intake }) };
+    } else if (intake.kind === 'pages') this.task = intake;
+    else {
+      this.notice = intake.notice;
+      this.#put(intake.name, intake.picture);
+    }
+  }
+
+  drop(): void {
+    this.#close();
+  }
+
+  #close(): void {
+    if (this.task?.kind === 'pages') this.task.pages.close();
+    this.task = null;
+  }
+
+  /** As large as the view has room for, and at once asked for two points and their distance. */
+  #put(name: string, picture: Picture): void {
+    const { editor } = this.#bench;
+    const { site, viewport } = editor.state;
+    const replaced = site.underlays.find(({ id }) => id === this.#replaced);
+    if (replaced) {
+      const next = replacePicture(site, replaced.id, picture);
+      editor.commit({ label: t('underlay.step.replace'), site: next });
+      editor.select([{ kind: 'underlay', id: replaced.id }]);
+      return;
+    }
+    const room = FILLED * Math.min(viewport.width / picture.width, viewport.height / picture.height);
+    const metresPerPixel = room / viewport.scale;
+    const underlay = newUnderlay(site, { name, picture, at: viewport.centre, metresPerPixel });
+    const next: Site = addUnderlay(site, underlay);
+    if (next === site) {
+      const reason = t('underlay.full', { count: COUNTS.underlays });
+      this.task = { kind: 'refused', text: t('underlay.refused', { name, reason }) };
+      return;
+    }
+    const selection = [{ kind: 'underlay', id: underlay.id }] as const;
+    editor.commit({ label: t('underlay.step.insert'), site: next, selection });
+    editor.setTool('calibrate');
+  }
+}
+
+export const [useUnderlays, provideUnderlays] = createContext<UnderlayDesk>();
