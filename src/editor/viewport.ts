@@ -35,6 +35,9 @@ export function zoomedAbout(view: Viewport, factor: number, screen: Point): View
   return { ...view, centre, scale };
 }
 
+/** The middle of the screen stays where it is; pixels per metre. */
+export const scaledTo = (view: Viewport, scale: number): Viewport => ({ ...view, scale: limited(scale) });
+
 /** The drawing follows the hand: positive numbers move it to the right and down. */
 export const pannedBy = (view: Viewport, dx: number, dy: number): Viewport => ({
   ...view,

@@ -17,6 +17,7 @@ import { selectAll } from './select-all';
 import { toggleGrid, toggleGridSnap, toggleObjectSnap } from './switches';
 import { toggleArc } from './toggle-arc';
 import { toolCommands } from './tools';
+import { trueScale } from './true-scale';
 import { wiringCommands } from './wiring/index';
 import { zoomIn, zoomOut } from './zoom';
 
@@ -44,6 +45,7 @@ export const commands: readonly Command[] = [
   zoomOut,
   fitAll,
   fitSelection,
+  trueScale,
   toggleGrid,
   toggleGridSnap,
   toggleObjectSnap,

@@ -1,10 +1,10 @@
 import type { Translation } from '../message';
 
-/** Wie Neues heißt, bis ihm jemand einen Namen gibt; steht dann im Plan. */
+/** Wie Neues heißt, bis ihm jemand einen Namen gibt; steht dann in der Anlage. */
 export const naming = {
-  'site.untitled': 'Plan ohne Namen',
+  'site.untitled': 'Anlage ohne Namen',
   'unit.numbered': 'Gerät {number}',
-  'path.numbered': 'Weg {number}',
+  'path.numbered': 'Fahrweg {number}',
 
   'named.leftFront': 'Links, vorn',
   'named.leftRear': 'Links, hinten',

@@ -10,7 +10,7 @@ export const plan = {
   'tool.diagonal': 'Diagonale',
   'tool.circle': 'Kreis',
   'tool.polygon': 'Vieleck',
-  'tool.lane': 'Fahrspur',
+  'tool.lane': 'Streifen',
   'tool.stop-line': 'Haltlinie',
   'tool.path': 'Fahrweg',
   'tool.steel': 'Stahl',

@@ -50,7 +50,7 @@ export const reading = {
   'read.millionCharacters': '{size} Millionen Zeichen',
   'read.atMostMillion': 'höchstens 32 Millionen Zeichen',
   'read.emptyFile': 'eine leere Datei',
-  'read.siteDocument': 'ein Plandokument',
+  'read.siteDocument': 'ein Anlagendokument',
   'read.tooDeep': 'Listen oder Objekte, die zu tief verschachtelt sind',
   'read.levels': 'höchstens {most} Ebenen',
   'read.nesting': 'mehr als {most} Ebenen',
@@ -81,7 +81,7 @@ export const reading = {
   'read.range': '{least} bis {most}',
   'read.smallerFirst': 'die kleinere Induktivität zuerst',
   'read.settingTwice': 'Stufe {setting} ein zweites Mal (zuerst bei {place})',
-  'read.oneCalibration': 'ein Abgleich je Stufe',
+  'read.oneCalibration': 'eine Kalibrierung je Stufe',
   'read.eachCircuitOnce': 'jeder Kreis einmal',
   'read.overDiameter': 'mehr als der Durchmesser des Leiters, {diameter}',
   'read.orGeometry': 'eine Zahl, oder conductorDiameter und spacing, um sie zu berechnen'

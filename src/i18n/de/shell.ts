@@ -59,7 +59,7 @@ export const shell = {
   'legend.leadIn': 'Zuleitungskabel, vom Schacht zum Schaltschrank',
   'legend.mat': 'Bewehrungsmatte',
   'legend.plate': 'Stahlplatte',
-  'help.version': 'Ausgabe {version}',
+  'help.version': 'Version {version}',
 
   'dialog.close': 'Schließen',
 
@@ -109,7 +109,7 @@ export const shell = {
   },
   'banner.downloadSalvage': 'Herunterladen',
   'banner.recovered': 'Wiederhergestellt, wie es um {time} war. Ältere Zustände stehen unter Öffnen.',
-  'banner.update': 'Eine neue Ausgabe liegt bereit.',
+  'banner.update': 'Eine neue Version liegt bereit.',
   'banner.useUpdate': 'Neu laden und benutzen',
   'banner.dismiss': 'Ausblenden'
 } as const satisfies Partial<Translation>;

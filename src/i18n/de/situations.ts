@@ -11,7 +11,7 @@ export const situations = {
   'situation.stop-line': 'Haltlinie mit zwei Streifen',
   'situation.stop-line.gist':
     'Zwei Fahrstreifen nebeneinander, jeder mit zwei Anwesenheitsschleifen in Reihe hinter der Haltlinie.',
-  'situation.advance-loops': 'Vorausliegende Schleifen',
+  'situation.advance-loops': 'Vorfeldschleifen',
   'situation.advance-loops.gist':
     'Eine schnelle Zufahrt mit einer Schleife an jedem Ende des Bereichs, in dem man sich zum Halten oder Weiterfahren entscheidet.',
   'situation.counting-pair': 'Zählpaar',

@@ -40,7 +40,7 @@ export const underlayViews = {
     one: 'Was darauf gezeichnet ist, mit verschieben und vergrößern oder verkleinern',
     other: 'Die {count} Dinge, die darauf gezeichnet sind, mit verschieben und vergrößern oder verkleinern'
   },
-  'underlay.carryWarning': 'Maße der Schleifen und Breiten der Spuren ändern sich mit, und ihre Werte.',
+  'underlay.carryWarning': 'Maße der Schleifen und Breiten der Fahrstreifen ändern sich mit, und ihre Werte.',
   'underlay.impossible': 'Das Bild, oder was darauf gezeichnet ist, würde zu groß oder zu klein.',
   'underlay.turn': 'Bild drehen',
   'underlay.turn.not': 'gar nicht',

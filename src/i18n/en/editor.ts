@@ -26,6 +26,7 @@ export const editor = {
   'command.zoom-out': 'Zoom out',
   'command.fit-all': 'Show everything',
   'command.fit-selection': 'Show the selection',
+  'command.true-scale': 'True scale, 1 to 100',
   'command.toggle-grid': 'Show the grid',
   'command.toggle-grid-snap': 'Snap to the grid',
   'command.toggle-object-snap': 'Snap to lanes and loops',

@@ -17,6 +17,9 @@ function markPointer(container: HTMLElement): void {
   container.addEventListener('blur', mark(false));
 }
 
+const drawingTheme = ({ settings, theme }: Bench): Bench['theme'] =>
+  settings.drawingTheme === 'page' ? theme : settings.drawingTheme;
+
 /** Draws the plan into the element, and everything about it that comes from the calculation. */
 export function mountPlan(
   bench: Bench,
@@ -27,11 +30,15 @@ export function mountPlan(
     container.tabIndex = 0;
     markPointer(container);
     const canvas = untrack(() =>
-      createPlanCanvas(container, bench.editor, { theme: bench.theme, fit: false, onPictures })
+      createPlanCanvas(container, bench.editor, { theme: drawingTheme(bench), fit: false, onPictures })
     );
     frameWork(bench.editor);
     $effect(() => {
-      canvas.setTheme(bench.theme);
+      canvas.setTheme(drawingTheme(bench));
+    });
+    $effect(() => {
+      canvas.setWheel(bench.settings.wheel);
+      canvas.setPenDraws(bench.settings.penDraws);
     });
     $effect(() => {
       const probe = watchedProbe(bench.shown, bench.state.selection);
