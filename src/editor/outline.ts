@@ -4,6 +4,7 @@ import { vehicleOf } from '#plan/catalogue/vehicles';
 import { steelBox } from '#plan/edits/index';
 import type { Lane, Loop, Point, Shape, Site, Steel } from '#plan/schema';
 import { centreOf } from '#plan/shapes/index';
+import { pixelsOf } from '#plan/underlays';
 import { laneAt, stationOf } from './geometry/lanes';
 import { boxOf, nameOf } from './things';
 import type { Ref } from './types';
@@ -59,6 +60,11 @@ export function outlineOf(site: Site): OutlineItem[] {
       const body = vehicle ? sizeText(site, vehicle.bodyWidth, vehicle.bodyLength) : '';
       const size = `${body}, heading ${angleText(site, probe.heading)}`;
       return item(site, { kind: 'probe', id: String(index) }, 'vehicle', size, lane);
+    }),
+    ...site.underlays.map((underlay) => {
+      const { width, height } = pixelsOf(underlay);
+      const size = sizeText(site, width * underlay.metresPerPixel, height * underlay.metresPerPixel);
+      return item(site, { kind: 'underlay', id: underlay.id }, 'picture', size, null);
     })
   ];
 }

@@ -1,7 +1,9 @@
 /** What lies under a point or in a box, in plan coordinates. */
 import { contains, signedArea, sidesOf } from '#plan/geometry/polygons';
+import { isHidden, isLocked } from '#plan/layers';
 import type { Lane, Loop, Mark, Path, Point, Site, Steel } from '#plan/schema';
 import { outlineOf } from '#plan/shapes/index';
+import { underlayOutline } from '#plan/underlays';
 import { boxHolds, type Box } from './geometry/box';
 import { laneOutline, leftEdge, rightEdge } from './geometry/lanes';
 import { seenLine } from './geometry/marks';
@@ -79,7 +81,7 @@ function candidates<T>(
     .sort((a, b) => a.score - b.score);
 }
 
-/** Everything under the point, uppermost first: vehicles, loops, marks, paths, then lanes and steel. */
+/** Everything under the point, uppermost first: vehicles, loops, marks, paths, then lanes and steel, then pictures. */
 export function pickAll(site: Site, at: Point, reach: number): Pick[] {
   return [
     ...candidates(
@@ -116,18 +118,30 @@ export function pickAll(site: Site, at: Point, reach: number): Pick[] {
         ({ id }): Ref => ({ kind: 'steel', id }),
         (steel) => steelScore(steel, at, reach)
       )
-    ].sort((a, b) => a.score - b.score)
+    ].sort((a, b) => a.score - b.score),
+    ...underlaysAt(site, at)
   ];
 }
 
+/** Pictures in sight, the one that lies on the others first. */
+const underlaysAt = (site: Site, at: Point): Pick[] =>
+  site.underlays
+    .filter(({ id }) => !isHidden(site, { kind: 'underlay', id }))
+    .filter((underlay) => contains(underlayOutline(underlay), at))
+    .map(({ id }): Pick => ({ ref: { kind: 'underlay', id }, surface: true }))
+    .reverse();
+
+/** A locked picture is the paper that is drawn on: only who looks beneath it means it. */
+const isPaper = (site: Site, ref: Ref): boolean => ref.kind === 'underlay' && isLocked(site, ref);
+
 export const pickAt = (site: Site, at: Point, reach: number): Pick | null =>
-  pickAll(site, at, reach)[0] ?? null;
+  pickAll(site, at, reach).find(({ ref }) => !isPaper(site, ref)) ?? null;
 
 /** Things wholly inside the box or, with `touching`, also those that it only crosses. */
 export function pickInBox(site: Site, box: Box, touching: boolean): Ref[] {
   return allRefs(site).filter((ref) => {
     const points = pointsOf(site, ref);
-    if (points.length === 0) return false;
+    if (points.length === 0 || isPaper(site, ref)) return false;
     if (!touching) return points.every((point) => boxHolds(box, point));
     if (points.some((point) => boxHolds(box, point))) return true;
     const segments = ref.kind === 'mark' || ref.kind === 'path' ? segmentsOf(points) : sidesOf(points);

@@ -60,7 +60,7 @@ export const underlayViews = {
   'underlay.step.unhide': 'Bild einblenden',
   'underlay.step.remove': 'Bild entfernen',
   'underlay.step.recovered': 'Bilder aus der Datei übernehmen',
-  'underlay.name': 'Name',
+  'underlay.name': 'Bezeichnung',
   'underlay.opacity': 'Deckkraft',
   'underlay.width': 'Breite auf dem Plan',
   'underlay.height': 'Höhe auf dem Plan',

@@ -1,0 +1,20 @@
+/** The dialogs that are asked for by name, from the header, by a key or from one another. */
+import { createContext } from 'svelte';
+import { withWords } from '../parts/with-words';
+
+/** Loaded when first asked for: the first readout must not wait for them. */
+export const DIALOGS = {
+  new: withWords(() => import('./NewSiteDialog.svelte')),
+  open: withWords(() => import('./OpenDialog.svelte')),
+  help: withWords(() => import('./HelpDialog.svelte')),
+  settings: withWords(() => import('./SettingsDialog.svelte')),
+  glossary: withWords(() => import('./GlossaryDialog.svelte')),
+  ideas: withWords(() => import('./IdeasDialog.svelte'))
+} as const;
+
+export type DialogName = keyof typeof DIALOGS;
+
+/** Opens a dialog in place of the one that is open, if any. */
+export type OpenDialog = (name: DialogName) => void;
+
+export const [useDialogs, provideDialogs] = createContext<OpenDialog>();
