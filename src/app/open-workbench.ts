@@ -3,44 +3,38 @@ import { version } from '$app/environment';
 import { languageOf } from '#i18n/choose';
 import { speakFirstWords } from '#i18n/first-words';
 import { loadMessages, speakLanguage } from '#i18n/load';
-import { demoSite } from '#plan/demo';
-import { readSite } from '#plan/read';
-import type { Site } from '#plan/schema';
 import { browserFileHost } from '#storage/browser-file-host';
 import { createDatabaseStore } from '#storage/database';
 import { leaveLastWords, takeLastWords } from '#storage/last-words';
 import { askToPersist } from '#storage/persistence';
-import { recover, type Recovery } from '#storage/recovery';
-import { keptStates, type StateStore } from '#storage/states';
 import { createStoredValue, type TextStorage } from '#storage/stored-value';
-import { claimSlot, type SlotClaim } from '#storage/tab-slot';
+import { createTenancy } from '#storage/tenancy';
 import { readSettings } from '#ui/settings';
 import { connectWorker } from '#workers/connect';
+import { FORMAT, freshOwner, type Desk } from './enter-slot';
 import { listen } from './listen';
+import { retireReleases } from './retire';
+import { findStart, freshStart } from './start';
 import { Workbench } from './workbench.svelte';
 
-const NOTHING: Recovery<Site> = { found: null, aside: [], refusal: null };
-
-const freshSlot = (): string => `slot ${Date.now()} ${Math.random().toString(36).slice(2, 8)}`;
-
-const readKept = (text: string) => {
-  const reading = readSite(text);
-  return reading.ok
-    ? { document: reading.site }
-    : { reason: reading.problems.map(({ message }) => message).join(' ') };
-};
-
-/** Rejects nothing: a store that cannot be read has no newest slot. */
-async function newestSlot(store: StateStore): Promise<string | null> {
-  try {
-    return (await keptStates(store))[0]?.slot ?? null;
-  } catch {
-    return null;
-  }
+function channel(): BroadcastChannel | null {
+  return 'BroadcastChannel' in window ? new BroadcastChannel('kerfline') : null;
 }
 
-/** `isSafe`: the page was asked to start without reading anything that is stored. */
-export async function openWorkbench(isSafe: boolean): Promise<Workbench> {
+/** The address without what was only an order to the page. */
+function clearAddress(): void {
+  history.replaceState(history.state, '', location.pathname + location.search);
+}
+
+/** `asked`: the address's search parameters; `safe` starts without reading anything that is stored. */
+export async function openWorkbench(asked: URLSearchParams): Promise<Workbench> {
+  if (asked.has('fresh')) {
+    await retireReleases();
+    location.replace(location.pathname);
+    // The page is about to go.
+    await new Promise(() => {});
+  }
+  const isSafe = asked.has('safe');
   const storage = (): TextStorage | null => (isSafe ? null : localStorage);
   const settings = createStoredValue('kerfline settings', readSettings, storage);
   const language = languageOf(settings.get().language, navigator.languages);
@@ -48,7 +42,19 @@ export async function openWorkbench(isSafe: boolean): Promise<Workbench> {
   speakFirstWords(language);
   await speakLanguage(language, ['page']);
   void loadMessages(language, ['views']);
+
+  let bench: Workbench | null = null;
   const store = createDatabaseStore();
+  const desk: Desk = {
+    store,
+    writer: { owner: freshOwner(), format: FORMAT },
+    tenancy: createTenancy({
+      locks: 'locks' in navigator ? navigator.locks : null,
+      channel: channel(),
+      onAsked: (slot) => void bench?.keeping.letGo(slot),
+      onLost: (slot) => bench?.keeping.lost(slot)
+    })
+  };
   const tabSlot = createStoredValue<string | null>(
     'kerfline tab',
     (found) => (typeof found === 'string' ? found : null),
@@ -56,43 +62,39 @@ export async function openWorkbench(isSafe: boolean): Promise<Workbench> {
   );
   const lastWords = () => (isSafe ? null : localStorage);
   await takeLastWords(lastWords, store);
-  const claim: SlotClaim = isSafe
-    ? { slot: freshSlot(), recoverFrom: null }
-    : await claimSlot({
-        locks: 'locks' in navigator ? navigator.locks : null,
-        remembered: tabSlot.get(),
-        newest: await newestSlot(store),
-        fresh: freshSlot
-      });
-  tabSlot.set(claim.slot);
-
-  const recovery =
-    claim.recoverFrom === null ? NOTHING : await recover(store, claim.recoverFrom, readKept, Date.now);
-  const bench = new Workbench({
-    site: recovery.found?.document ?? demoSite(),
-    recoveredFrom: recovery.found?.state.savedAt ?? null,
-    salvage: recovery.aside,
-    store,
-    slot: claim.slot,
+  const start = isSafe ? freshStart(desk) : await findStart(desk, tabSlot.get());
+  const opened = new Workbench({
+    ...desk,
+    start,
+    tabSlot,
     settings,
     files: browserFileHost,
     connect: connectWorker,
     version
   });
-  const stopWaiting = bench.editor.subscribe(({ revision }) => {
+  bench = opened;
+  async function openLink() {
+    const { hash } = location;
+    if (!hash.startsWith('#site') && hash.length < 60) return;
+    await opened.keeping.openLink(hash);
+    clearAddress();
+  }
+  await openLink();
+  listen(window, 'hashchange', () => void openLink());
+
+  const stopWaiting = opened.editor.subscribe(({ revision }) => {
     if (revision === 0) return;
     stopWaiting();
     askToPersist();
   });
   listen(window, 'pagehide', () => {
-    const last = bench.unsaved();
-    if (last) leaveLastWords(lastWords, last);
-    void bench.flush();
+    for (const last of opened.keeping.unsaved()) leaveLastWords(lastWords, last, desk.writer);
+    void opened.flush();
   });
   // the browser's languages, not ours
-  listen(window, 'languagechange', () => void bench.followLanguage());
+  listen(window, 'languagechange', () => void opened.followLanguage());
   listen(document, 'visibilitychange', () => {
-    if (document.visibilityState === 'hidden') void bench.flush();
+    if (document.visibilityState === 'hidden') void opened.flush();
   });
-  return bench;
+  return opened;
 }

@@ -8,39 +8,23 @@ import type { Editor, EditorState } from '#editor/types';
 import { languageOf } from '#i18n/choose';
 import { speakLanguage } from '#i18n/load';
 import { spokenLanguage, t, type Language } from '#i18n/message';
-import { readSite, writeSite } from '#plan/read';
+import { updateSite } from '#plan/edits/index';
 import type { Site } from '#plan/schema';
 import { withoutPictures } from '#plan/underlays';
-import { createAutosave, type Autosave } from '#storage/autosave';
-import {
-  fileNameFor,
-  LARGEST_FILE,
-  openFile,
-  readContent,
-  saveFile,
-  type FileContent,
-  type FileHandle,
-  type FileHost,
-  type Opened
-} from '#storage/files';
-import { keptStates, type SetAside, type StateStore } from '#storage/states';
+import type { FileContent } from '#storage/files';
 import type { StoredValue } from '#storage/stored-value';
-import type { Bench, Calculation, KeptSite, PointedPair, RefusedFile, Salvage, Saving } from '#ui/bench';
+import type { Bench, Calculation, PointedPair, Salvage } from '#ui/bench';
 import { frameWork } from '#ui/plan/framing';
+import type { SampleName } from '#ui/samples';
 import type { LanguageChoice, Settings } from '#ui/settings';
 import { createAssessmentClient, type AssessmentClient } from '#workers/client';
 import type { Connect } from '#workers/transport';
+import { KeptWork, type KeptWorkParts } from './kept-work.svelte';
+import { sampleSite } from './samples';
 import { ReleaseWatch } from './update.svelte';
 
-export interface Parts {
-  readonly site: Site;
-  /** When the site had been kept, if it was found in the store; milliseconds since 1970. */
-  readonly recoveredFrom: number | null;
-  readonly salvage: readonly SetAside[];
-  readonly store: StateStore;
-  readonly slot: string;
+export interface Parts extends KeptWorkParts {
   readonly settings: StoredValue<Settings>;
-  readonly files: () => FileHost;
   readonly connect: Connect;
   readonly version: string;
 }
@@ -55,8 +39,6 @@ function after(delay: number, callback: () => void): () => void {
   };
 }
 
-const megabytes = (bytes: number) => (bytes / 1e6).toFixed(0);
-
 export class Workbench implements Bench {
   readonly editor: Editor;
   readonly version: string;
@@ -65,36 +47,32 @@ export class Workbench implements Bench {
   #revision = $state.raw(0);
   #answer = $state.raw<{ readonly revision: number; readonly assessment: Assessment } | null>(null);
   #calculation = $state.raw<Calculation>({ kind: 'working' });
-  #saving = $state.raw<Saving>({ kind: 'saved' });
   #settings: Settings;
   #language = $state.raw<Language>(spokenLanguage());
-  #handle = $state.raw<FileHandle | null>(null);
   #pointed = $state.raw<PointedPair | null>(null);
   #map = $state.raw<MapPicture | null>(null);
   #moment = $state.raw<Moment | null>(null);
-  #refusedFile = $state.raw<RefusedFile | null>(null);
-  #salvage: readonly Salvage[];
-  #recoveredFrom: number | null;
 
   readonly #parts: Parts;
   readonly #client: AssessmentClient;
-  readonly #autosave: Autosave<Site>;
+  readonly #kept: KeptWork;
   readonly #release = new ReleaseWatch();
   readonly #dark = new MediaQuery('(prefers-color-scheme: dark)');
   #asked: Site | null = null;
   /** Of the site that is open. */
   #firstRevision = 0;
-  #kept: Site;
 
   constructor(parts: Parts) {
     this.#parts = parts;
     this.version = parts.version;
-    this.editor = createEditor(parts.site);
+    this.editor = createEditor(parts.start.site);
     this.#state = $state.raw(this.editor.state);
     this.#settings = $state.raw(parts.settings.get());
-    this.#salvage = $state.raw(parts.salvage);
-    this.#recoveredFrom = $state.raw(parts.recoveredFrom);
-    this.#kept = parts.site;
+    this.#kept = new KeptWork(parts, this.editor, (open) => {
+      this.#forget();
+      open();
+      frameWork(this.editor);
+    });
     this.#client = createAssessmentClient({
       connect: parts.connect,
       patience: PATIENCE,
@@ -104,19 +82,6 @@ export class Workbench implements Bench {
       },
       onState: (calculation) => {
         this.#calculation = calculation;
-      }
-    });
-    this.#autosave = createAutosave<Site>({
-      store: parts.store,
-      slot: parts.slot,
-      describe: (site) => ({ name: site.name, text: writeSite(site) }),
-      now: Date.now,
-      after,
-      onState: (state) => {
-        this.#saving =
-          state.kind === 'not saved'
-            ? { kind: state.kind, why: state.why.kind, detail: state.why.detail }
-            : state;
       }
     });
     this.#follow(this.editor.state);
@@ -135,11 +100,7 @@ export class Workbench implements Bench {
       this.#revision++;
       this.#client.request(withoutPictures(shown), this.#revision);
     }
-    if (state.site !== this.#kept) {
-      this.#kept = state.site;
-      this.#recoveredFrom = null;
-      this.#autosave.changed(state.site);
-    }
+    this.#kept.follow(state.site);
   }
 
   get state() {
@@ -158,7 +119,10 @@ export class Workbench implements Bench {
     return this.#calculation;
   }
   get saving() {
-    return this.#saving;
+    return this.#kept.saving;
+  }
+  get keeping() {
+    return this.#kept;
   }
   get settings() {
     return this.#settings;
@@ -171,16 +135,16 @@ export class Workbench implements Bench {
     return theme === 'system' ? (this.#dark.current ? 'dark' : 'light') : theme;
   }
   get fileName() {
-    return this.#handle?.name ?? null;
+    return this.#kept.file?.name ?? null;
   }
   get refusedFile() {
-    return this.#refusedFile;
+    return this.#kept.refusedFile;
   }
   get salvage() {
-    return this.#salvage;
+    return this.#kept.salvage;
   }
   get recoveredFrom() {
-    return this.#recoveredFrom;
+    return this.#kept.recoveredFrom;
   }
   get hasUpdate() {
     return this.#release.hasUpdate;
@@ -238,57 +202,33 @@ export class Workbench implements Bench {
     this.#moment = moment;
   }
 
-  /** What was open before keeps its last state in the store. */
   openNew(site: Site) {
-    this.#open(site, null);
+    this.#kept.openNew(site);
   }
-
-  async openFile() {
-    try {
-      this.#take(await openFile(this.#parts.files()));
-    } catch (problem) {
-      this.#refuseUnreadable(t('file.chosen'), problem);
-    }
+  async openSample(name: SampleName) {
+    const site = await sampleSite(name);
+    this.openNew(updateSite(site, { displayUnits: this.shown.displayUnits }));
   }
-
-  async openDropped(file: FileContent) {
-    try {
-      this.#take(await readContent(file));
-    } catch (problem) {
-      this.#refuseUnreadable(file.name, problem);
-    }
+  openFile() {
+    return this.#kept.openFile();
   }
-
-  async saveFile(asCopy = false) {
-    const { site } = this.#state;
-    const handle = asCopy ? null : this.#handle;
-    const saved = await saveFile(this.#parts.files(), writeSite(site), fileNameFor(site.name), handle);
-    if (saved.kind === 'saved') this.#handle = saved.handle;
+  openDropped(file: FileContent) {
+    return this.#kept.openDropped(file);
   }
-
-  async keptSites(): Promise<readonly KeptSite[]> {
-    await this.#autosave.flush();
-    const states = await keptStates(this.#parts.store);
-    return states.map(({ slot, begun, savedAt, name }) => ({ slot, begun, savedAt, name }));
+  saveFile(asCopy = false) {
+    return this.#kept.saveFile(asCopy);
   }
-
-  async openKept({ slot, begun }: KeptSite) {
-    const states = await keptStates(this.#parts.store);
-    const state = states.find((each) => each.slot === slot && each.begun === begun);
-    if (state) this.#take({ kind: 'opened', name: state.name, text: state.text, handle: null });
-  }
-
-  downloadSalvage({ key, text }: Salvage) {
-    this.#parts.files().download(text, `${key.replace(/[^\w.-]+/g, '-')}.txt`);
+  downloadSalvage(salvage: Salvage) {
+    this.#kept.downloadAside(salvage);
   }
   dismissSalvage() {
-    this.#salvage = [];
+    this.#kept.dismissSalvage();
   }
   dismissRecovery() {
-    this.#recoveredFrom = null;
+    this.#kept.dismissRecovery();
   }
   dismissRefusedFile() {
-    this.#refusedFile = null;
+    this.#kept.dismissRefusedFile();
   }
 
   useUpdate() {
@@ -299,49 +239,16 @@ export class Workbench implements Bench {
       });
   }
 
-  /** Writes what waits; for the moment when the page goes out of sight. */
   flush() {
-    return this.#autosave.flush();
+    return this.#kept.flush();
   }
 
-  /** For the moment when the page goes away: what a write may not reach any more. */
-  unsaved() {
-    return this.#autosave.unsaved();
-  }
-
-  #open(site: Site, handle: FileHandle | null) {
-    this.#autosave.beginState();
-    this.#handle = handle;
-    this.#recoveredFrom = null;
-    // Another site's figures are not stale, they are wrong, also those that are still on their way.
+  /** Another site's figures are not stale, they are wrong, also those that are still on their way. */
+  #forget() {
     this.#answer = null;
     this.#pointed = null;
     this.#map = null;
     this.#moment = null;
     this.#firstRevision = this.#revision + 1;
-    this.editor.open(site);
-    frameWork(this.editor);
-  }
-
-  #take(opened: Opened) {
-    if (opened.kind === 'cancelled') return;
-    if (opened.kind === 'too large') {
-      const problem = {
-        path: '',
-        found: t('file.tooLarge', { size: megabytes(opened.size) }),
-        expected: t('file.atMost', { size: megabytes(LARGEST_FILE) })
-      };
-      this.#refusedFile = { name: opened.name, problems: [problem] };
-      return;
-    }
-    const reading = readSite(opened.text);
-    if (reading.ok) this.#open(reading.site, opened.handle);
-    else this.#refusedFile = { name: opened.name, problems: reading.problems };
-  }
-
-  #refuseUnreadable(name: string, problem: unknown) {
-    const reason = problem instanceof Error ? problem.message : String(problem);
-    const found = t('file.unreadable', { reason });
-    this.#refusedFile = { name, problems: [{ path: '', found, expected: t('file.readable') }] };
   }
 }

@@ -1,4 +1,5 @@
 /** The command line of the report, read into a plain request or a sentence about what is wrong with it. */
+import { LANGUAGES, type Language } from '#i18n/message';
 import { SECTIONS, type Section } from '#exchange/report';
 
 const FORMATS = ['json', 'text', 'csv', 'netlist'] as const;
@@ -9,6 +10,8 @@ interface ReportRequest {
   readonly format: Exclude<Format, 'netlist'>;
   readonly only: Section | null;
   readonly strict: boolean;
+  /** Of findings and names, and of decimal signs in text; headings, field names and codes are always English. */
+  readonly language: Language;
 }
 
 interface NetlistRequest {
@@ -17,11 +20,12 @@ interface NetlistRequest {
   /** Id of a circuit. */
   readonly only: string | null;
   readonly strict: boolean;
+  readonly language: Language;
 }
 
 type Request = ReportRequest | NetlistRequest;
 
-const USAGE = `usage: npm run --silent report -- FILE… [--format ${FORMATS.join('|')}] [--only SECTION] [--strict]
+const USAGE = `usage: npm run --silent report -- FILE… [--format ${FORMATS.join('|')}] [--only SECTION] [--strict] [--language ${LANGUAGES.join('|')}]
 sections: ${SECTIONS.join(', ')}; with --format netlist: the id of a circuit`;
 
 export type RequestReading =
@@ -39,14 +43,18 @@ export const readArguments = (words: readonly string[]): RequestReading => {
   let format: Format = 'json';
   let only: string | null = null;
   let strict = false;
+  let language: Language = 'en';
   for (let k = 0; k < words.length; k++) {
     const [word, inline] = split(words[k]!);
     if (word === '--strict' && inline === null) strict = true;
-    else if (word === '--format' || word === '--only') {
+    else if (word === '--format' || word === '--only' || word === '--language') {
       const value: string | undefined = inline ?? words[++k];
       if (word === '--only') {
         if (value === undefined) return expected(word, SECTIONS, value);
         only = value;
+      } else if (word === '--language') {
+        if (!isOneOf(LANGUAGES, value)) return expected(word, LANGUAGES, value);
+        language = value;
       } else if (isOneOf(FORMATS, value)) format = value;
       else return expected(word, FORMATS, value);
     } else if (word.startsWith('-') && word !== '-') return refused(`unknown option ${words[k]!}`);
@@ -57,9 +65,9 @@ export const readArguments = (words: readonly string[]): RequestReading => {
   if (format === 'netlist')
     return strict
       ? refused('--strict looks at findings, of which a netlist has none')
-      : { ok: true, request: { files, format, only, strict } };
+      : { ok: true, request: { files, format, only, strict, language } };
   if (only !== null && !isOneOf(SECTIONS, only)) return expected('--only', SECTIONS, only);
-  return { ok: true, request: { files, format, only, strict } };
+  return { ok: true, request: { files, format, only, strict, language } };
 };
 
 /** `--option=value` into its two halves. */

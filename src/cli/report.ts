@@ -3,7 +3,7 @@
  * Exit 0; 1 with --strict where a finding is a problem; 2 for a bad file or a bad command line.
  */
 import { readFileSync } from 'node:fs';
-import '#i18n/english';
+import { speakWhole } from '#i18n/whole';
 import { createAssessor } from '#analysis/assess';
 import { onlySection, reportJson, reportOf, type Report } from '#exchange/report';
 import { reportCsv } from '#exchange/report-csv';
@@ -39,7 +39,8 @@ const main = (): number => {
     return BAD_INPUT;
   }
   const { request } = reading;
-  const { files, strict } = request;
+  const { files, strict, language } = request;
+  speakWhole(language);
   const opened = files.map((file) => ({ file, content: open(file) }));
   const problems = opened.flatMap(({ content }) => ('format' in content ? [] : content));
   if (problems.length > 0) {

@@ -1,4 +1,5 @@
 /** Short texts beside the pointer, in the units that the document shows. */
+import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
 import { format } from '#units/format';
 
@@ -7,7 +8,9 @@ export const lengthText = (site: Site, metres: number): string =>
 
 /** Below the road surface, or above it for a plate that lies on it. */
 export const depthText = (site: Site, depth: number): string =>
-  `${format(Math.abs(depth), 'smallLength', site.displayUnits).text} ${depth < 0 ? 'above the road' : 'deep'}`;
+  t(depth < 0 ? 'depth.above' : 'depth.below', {
+    depth: format(Math.abs(depth), 'smallLength', site.displayUnits).text
+  });
 
 export const angleText = (site: Site, degrees: number): string =>
   format(degrees, 'angle', site.displayUnits).text;

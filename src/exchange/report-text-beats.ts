@@ -1,4 +1,5 @@
 /** Channels, where they run, and which two disturb each other, for people. */
+import { typed } from '#units/digits';
 import type { Beat, ChannelReadout } from '#analysis/results';
 import type { Say } from './report-text-model';
 import { block } from './text-table';
@@ -31,13 +32,13 @@ export const beatBlock = (beats: readonly Beat[], say: Say): string[] =>
         .sort((one, other) => other.ratio - one.ratio)
         .map(({ a, b, k, coupling, separation_Hz, ripple, ratio, verdict }) => [
           `${a} + ${b}`,
-          k.toExponential(2),
+          typed(k.toExponential(2)),
           say(coupling.loops_H, 'inductance'),
           say(coupling.steel_H, 'inductance'),
           say(coupling.conduits_H, 'inductance'),
           say(separation_Hz, 'frequency'),
           say(ripple, 'ratio'),
-          ratio.toPrecision(2),
+          typed(ratio.toPrecision(2)),
           verdict
         ])
     ],

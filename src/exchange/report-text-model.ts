@@ -1,4 +1,5 @@
 /** The electrical model in full for people: losses, capacitance, ranges, conditions, test plates, steel. */
+import { typed } from '#units/digits';
 import { LOSS_CAUSES, type CircuitReadout, type LoopReadout, type PlausibleRange } from '#analysis/results';
 import type { QuantityKind } from '#units/kind';
 import { blockIfAny } from './text-table';
@@ -93,7 +94,7 @@ export const conditionsBlock = (circuits: readonly CircuitReadout[], say: Say): 
         say(at.inductance_H, 'inductance'),
         say(at.resistanceDc_ohm, 'resistance'),
         say(at.resistance_ohm, 'resistance'),
-        at.q.toPrecision(3)
+        typed(at.q.toPrecision(3))
       ])
     )
   ]);
@@ -108,7 +109,7 @@ export const classBlock = (circuits: readonly CircuitReadout[], say: Say): strin
         say(each.onStandardLoop, 'ratio'),
         say(each.best, 'ratio'),
         say(each.worst, 'ratio'),
-        each.margin === null ? '–' : each.margin.toPrecision(3)
+        each.margin === null ? '–' : typed(each.margin.toPrecision(3))
       ])
     )
   ]);
@@ -127,7 +128,7 @@ export const steelBlock = (circuits: readonly CircuitReadout[], say: Say): strin
           say(steel.inductanceShare, 'ratio'),
           clear === null ? '–' : say(clear, 'smallLength')
         ],
-        [id, 'Q', withoutSteel.q.toPrecision(3), say(steel.qShare, 'ratio'), ''],
+        [id, 'Q', typed(withoutSteel.q.toPrecision(3)), say(steel.qShare, 'ratio'), ''],
         ...steel.responses.map(({ vehicle, withoutSteel: response, share }) => [
           id,
           `ΔL/L ${vehicle}`,

@@ -1,4 +1,5 @@
 /** Vehicles that pass, and calls over time, in the report for people. */
+import { typed } from '#units/digits';
 import type { CallSummary } from '#analysis/calls/results';
 import type { DetectionHeight, PassReadout } from '#analysis/passing/results';
 import type { QuantityKind } from '#units/kind';
@@ -17,7 +18,7 @@ export const passBlock = (passes: readonly PassReadout[], say: Say): string[] =>
         `${pass.lane ?? 'none'}${pass.isServed ? '' : ' (next lane)'}`,
         say(pass.offset_m, 'length'),
         say(pass.response, 'ratio'),
-        pass.margin === null ? '–' : pass.margin.toPrecision(3),
+        pass.margin === null ? '–' : typed(pass.margin.toPrecision(3)),
         String(pass.detections),
         pass.zone ? say(pass.zone.length_m, 'length') : '–'
       ])
@@ -36,7 +37,7 @@ export const heightBlock = (heights: readonly DetectionHeight[], say: Say): stri
     ])
   ]);
 
-const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
+const percent = (share: number): string => `${typed((100 * share).toFixed(1))} %`;
 
 export const callBlock = (calls: readonly CallSummary[]): string[] =>
   block(

@@ -1,4 +1,5 @@
 /** The report for people: one block a section, lengths and figures in the site's display system. */
+import { typed } from '#units/digits';
 import { format } from '#units/format';
 import type { QuantityKind, UnitSystem } from '#units/kind';
 import type { PartialReport } from './report';
@@ -50,7 +51,7 @@ export const reportText = (report: PartialReport, system: UnitSystem): string =>
           ...couplings.map(({ a, b, mutual_H, k }) => [
             `${a} + ${b}`,
             say(mutual_H, 'inductance'),
-            k.toExponential(2)
+            typed(k.toExponential(2))
           ])
         ],
         'no pairs'
@@ -67,7 +68,7 @@ export const reportText = (report: PartialReport, system: UnitSystem): string =>
             say(circuit.frequency_Hz, 'frequency'),
             say(circuit.inductance_H, 'inductance'),
             say(circuit.resistance_ohm, 'resistance'),
-            circuit.q.toPrecision(3),
+            typed(circuit.q.toPrecision(3)),
             say(circuit.resistanceDc_ohm, 'resistance')
           ])
         ],
@@ -83,7 +84,7 @@ export const reportText = (report: PartialReport, system: UnitSystem): string =>
               response.vehicle,
               say(response.best, 'ratio'),
               say(response.worst, 'ratio'),
-              response.margin === null ? '–' : response.margin.toPrecision(3),
+              response.margin === null ? '–' : typed(response.margin.toPrecision(3)),
               response.wanted ? 'yes' : ''
             ])
           )

@@ -1,4 +1,4 @@
-/** English at once and whole, for what runs without a page: the report and the tests. */
+/** English at once and whole: what the report begins with, and what the tests speak. */
 import { en } from './en';
 import { speak } from './message';
 

@@ -143,7 +143,8 @@ export function createAutosave<Document extends object>(
     if (waiting.length === 0 || reported === 'not saved') report({ kind: 'saved' });
     if (waiting.length > 0) report({ kind: 'saving' });
     // The work is safe; a state too many is not worth a warning.
-    for (const slot of new Set(documents.map((each) => each.row.slot))) await trim(slot).catch(() => undefined);
+    for (const slot of new Set(documents.map((each) => each.row.slot)))
+      await trim(slot).catch(() => undefined);
   }
 
   async function flush(): Promise<void> {

@@ -9,6 +9,9 @@ export interface FileHandle {
     close(): Promise<void>;
     abort(): Promise<void>;
   }>;
+  /** A handle that was kept over a reload has to be allowed again, which only a person's click may ask for. */
+  queryPermission?(options: { readonly mode: 'readwrite' }): Promise<string>;
+  requestPermission?(options: { readonly mode: 'readwrite' }): Promise<string>;
 }
 
 export interface FileContent {
@@ -67,6 +70,13 @@ export async function openFile(host: FileHost): Promise<Opened> {
   return content ? readContent(content) : { kind: 'cancelled' };
 }
 
+const MODE = { mode: 'readwrite' } as const;
+
+async function mayWrite(handle: FileHandle): Promise<boolean> {
+  if (!handle.queryPermission || (await handle.queryPermission(MODE)) === 'granted') return true;
+  return (await handle.requestPermission?.(MODE)) === 'granted';
+}
+
 async function writeTo(handle: FileHandle, text: string): Promise<Saved> {
   const writable = await handle.createWritable();
   try {
@@ -90,7 +100,7 @@ export async function saveFile(
   handle: FileHandle | null
 ): Promise<Saved> {
   try {
-    if (handle) return await writeTo(handle, text);
+    if (handle && (await mayWrite(handle))) return await writeTo(handle, text);
     if (host.pickToSave) return await writeTo(await host.pickToSave(suggestedName), text);
   } catch (problem) {
     if (isCancel(problem)) return { kind: 'cancelled' };

@@ -77,11 +77,7 @@ export interface StateStore {
   dropAside(key: string): Promise<void>;
   records(): Promise<readonly unknown[]>;
   /** Changes what is recorded of a site. Rejects with `TakenOverError` like `put` when there is a writer. */
-  change(
-    slot: string,
-    writer: Writer | null,
-    change: (record: SiteRecord) => SiteRecord
-  ): Promise<void>;
+  change(slot: string, writer: Writer | null, change: (record: SiteRecord) => SiteRecord): Promise<void>;
   /** A site with all its states, for good. */
   removeSite(slot: string): Promise<void>;
 }
@@ -138,8 +134,7 @@ export const slotOf = (found: unknown): string | null => {
   return typeof slot === 'string' ? slot : null;
 };
 
-export const newestFirst = (a: StateMark, b: StateMark): number =>
-  b.savedAt - a.savedAt || b.begun - a.begun;
+export const newestFirst = (a: StateMark, b: StateMark): number => b.savedAt - a.savedAt || b.begun - a.begun;
 
 /** The readable states of all sites that are not in the bin, newest first. */
 export async function keptMarks(store: StateStore): Promise<readonly StateMark[]> {

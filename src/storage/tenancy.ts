@@ -78,7 +78,12 @@ export function createTenancy({ locks, channel, onAsked, onLost }: TenancyOption
   });
 
   /** Aborted when `kind` is said of the slot, or after `patience`: the result tells which. */
-  function hear(slot: string, kind: Message['kind'], patience: number, ended?: AbortSignal): Promise<boolean> {
+  function hear(
+    slot: string,
+    kind: Message['kind'],
+    patience: number,
+    ended?: AbortSignal
+  ): Promise<boolean> {
     if (!channel) return Promise.resolve(false);
     return new Promise((resolve) => {
       const end = (wasHeard: boolean) => {

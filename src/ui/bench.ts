@@ -6,6 +6,8 @@ import type { MapPicture, Moment } from '#canvas/frame';
 import type { Editor, EditorState } from '#editor/types';
 import type { Language } from '#i18n/message';
 import type { Site } from '#plan/schema';
+import type { Keeping } from './keeping';
+import type { SampleName } from './samples';
 import type { LanguageChoice, Settings } from './settings';
 
 export type Calculation =
@@ -28,7 +30,11 @@ export interface PointedPair {
 export type Saving =
   | { readonly kind: 'saved' }
   | { readonly kind: 'saving' }
-  | { readonly kind: 'not saved'; readonly why: 'full' | 'forbidden' | 'failed'; readonly detail: string };
+  | {
+      readonly kind: 'not saved';
+      readonly why: 'full' | 'forbidden' | 'failed' | 'taken' | 'newer';
+      readonly detail: string;
+    };
 
 /** A problem of a file, where it stands in the file, and what would have been right. */
 interface FileProblem {
@@ -41,6 +47,8 @@ interface FileProblem {
 export interface RefusedFile {
   readonly name: string;
   readonly problems: readonly FileProblem[];
+  /** Of a newer version, but understood so far that it can be looked at. */
+  readonly isNewer?: boolean;
 }
 
 /** Autosaved data that could not be read and was moved aside. */
@@ -48,14 +56,6 @@ export interface Salvage {
   readonly key: string;
   readonly text: string;
   readonly reason: string;
-}
-
-export interface KeptSite {
-  readonly slot: string;
-  readonly begun: number;
-  /** Milliseconds since 1970. */
-  readonly savedAt: number;
-  readonly name: string;
 }
 
 export interface Bench {
@@ -68,6 +68,7 @@ export interface Bench {
   readonly isStale: boolean;
   readonly calculation: Calculation;
   readonly saving: Saving;
+  readonly keeping: Keeping;
   readonly settings: Settings;
   /** What the page speaks; it is mounted anew for another. */
   readonly language: Language;
@@ -106,12 +107,12 @@ export interface Bench {
   showMoment(moment: Moment | null): void;
   /** Opens a site that comes from no file. */
   openNew(site: Site): void;
+  /** Opens one of the finished sites as a new one, in the units shown now; rejects when it cannot be loaded. */
+  openSample(name: SampleName): Promise<void>;
   openFile(): Promise<void>;
   openDropped(file: File): Promise<void>;
   /** To the file that is open, or to a new one if there is none or a copy is wanted. */
   saveFile(asCopy?: boolean): Promise<void>;
-  keptSites(): Promise<readonly KeptSite[]>;
-  openKept(kept: KeptSite): Promise<void>;
   downloadSalvage(salvage: Salvage): void;
   dismissSalvage(): void;
   dismissRecovery(): void;

@@ -1,6 +1,6 @@
 /** What a person likes, apart from any site. */
 
-const THEMES = ['system', 'light', 'dark'] as const;
+export const THEMES = ['system', 'light', 'dark'] as const;
 /** Of the plan: as the page is, or always the same. */
 export const DRAWING_THEMES = ['page', 'light', 'dark'] as const;
 export const WHEELS = ['zoom', 'pan'] as const;
@@ -49,6 +49,8 @@ export interface Settings {
   readonly wheel: Wheel;
   /** Once a pen was seen, a finger only moves the view. */
   readonly penDraws: boolean;
+  /** Pixels within which a pointer is drawn to what it snaps to. */
+  readonly snapTolerance: number;
   readonly view: ViewName;
   readonly frequencyMode: FrequencyMode;
   readonly passingMode: PassingMode;
@@ -64,6 +66,7 @@ export interface Settings {
 }
 
 export const SIDE_PANEL = { least: 280, most: 520 } as const;
+export const SNAP_TOLERANCE = { least: 1, most: 40 } as const;
 export const LOWER_PANEL = { least: 120, most: 560 } as const;
 
 export const DEFAULT_SETTINGS: Settings = {
@@ -72,6 +75,7 @@ export const DEFAULT_SETTINGS: Settings = {
   language: 'system',
   wheel: 'zoom',
   penDraws: true,
+  snapTolerance: 8,
   view: 'circuits',
   frequencyMode: 'chart',
   passingMode: 'along',
@@ -122,6 +126,7 @@ export function readSettings(found: unknown): Settings {
     language: oneOf(LANGUAGE_CHOICES, 'language', usual.language),
     wheel: oneOf(WHEELS, 'wheel', usual.wheel),
     penDraws: flag('penDraws', usual.penDraws),
+    snapTolerance: size('snapTolerance', SNAP_TOLERANCE, usual.snapTolerance),
     view: oneOf(VIEWS, 'view', usual.view),
     frequencyMode: oneOf(FREQUENCY_MODES, 'frequencyMode', usual.frequencyMode),
     passingMode: oneOf(PASSING_MODES, 'passingMode', usual.passingMode),

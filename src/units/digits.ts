@@ -32,6 +32,9 @@ export function typeset(number: string, sign: DecimalSign = decimalSign()): stri
   return number.replace('.', sign).replace(/^-|(?<=e)-/g, '−');
 }
 
+/** The same for a terminal: hyphens stay. */
+export const typed = (number: string): string => number.replace('.', decimalSign());
+
 /** So many decimals, as people read them. */
 export const fixed = (value: number, decimals: number): string => typeset(value.toFixed(decimals));
 

@@ -25,11 +25,11 @@ function unit(symbol: string, times: number, over: number, more: readonly string
 const METRE = unit('m', 1, 1, ['metre', 'metres', 'meter', 'meters']);
 const CENTIMETRE = unit('cm', 1, 100);
 const MILLIMETRE = unit('mm', 1, 1000);
-export const FOOT_UNIT = unit('ft', 3048, 10000, ["'", 'foot', 'feet']);
-export const INCH_UNIT = unit('in', 254, 10000, ['"', 'inch', 'inches']);
+export const FOOT_UNIT = unit('ft', 3048, 10000, ["'", 'foot', 'feet', 'fuß', 'fuss']);
+export const INCH_UNIT = unit('in', 254, 10000, ['"', 'inch', 'inches', 'zoll']);
 
 /**
- * Units of a kind, in the order in which a refusal offers them. Where the prefixes m and M differ by a factor
+ * Units of a kind, in the order in which a refusal offers them. Words of every language are understood in every one. Where the prefixes m and M differ by a factor
  * of 10⁹ every accepted spelling stands here; the other kinds are read without regard to capitals.
  * The lexer turns µ and μ into u, and the ohm sign into a capital omega.
  */
@@ -62,12 +62,12 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
     unit('MΩ', 1e6, 1, ['Mohm', 'MOhm'])
   ],
   time: [
-    unit('s', 1, 1, ['sec', 'second', 'seconds']),
+    unit('s', 1, 1, ['sec', 'second', 'seconds', 'sekunde', 'sekunden']),
     unit('ms', 1, 1000),
-    unit('min', 60, 1, ['minute', 'minutes']),
-    unit('h', 3600, 1, ['hour', 'hours'])
+    unit('min', 60, 1, ['minute', 'minutes', 'minuten']),
+    unit('h', 3600, 1, ['hour', 'hours', 'stunde', 'stunden'])
   ],
-  ratio: [unit('%', 1, 100, ['percent'])],
+  ratio: [unit('%', 1, 100, ['percent', 'Prozent', 'prozent'])],
   temperature: [unit('°C', 1, 1, ['C', 'degC']), unit('°F', 5, 9, ['F', 'degF'], -160 / 9)],
   volume: [
     unit('L', 1, 1000, ['litre', 'litres', 'liter', 'liters']),

@@ -9,6 +9,7 @@
  *
  * Questions have revisions of their own and go beside the assessments: of each kind only the newest is answered.
  */
+import { t } from '#i18n/message';
 import type { AnswerTo, QuestionKind } from '#analysis/questions';
 import type { Site } from '#plan/schema';
 import type { Answer, Connect, Question, Transport } from './transport';
@@ -75,7 +76,7 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
 
   function giveUpTransport() {
     stopWaiting();
-    for (const end of [...open.values()]) end({ kind: 'failed', reason: 'the calculation was restarted' });
+    for (const end of [...open.values()]) end({ kind: 'failed', reason: t('calculation.restarted') });
     inFlight = null;
     transport?.close();
     transport = null;
@@ -132,7 +133,7 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
     inFlight = flight;
     options.onState({ kind: 'working' });
     stopWaiting = options.timer.after(options.patience, () => {
-      fail(`no answer within ${options.patience} s`);
+      fail(t('calculation.silent', { seconds: options.patience }));
     });
     try {
       transport ??= connect();
@@ -165,7 +166,7 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
       open.get(kind)?.({ kind: 'superseded' });
       return new Promise<Outcome<K>>((settleOnce) => {
         const loseHeart = () => {
-          end({ kind: 'failed', reason: `no answer within ${options.patience} s` });
+          end({ kind: 'failed', reason: t('calculation.silent', { seconds: options.patience }) });
         };
         let stopPatience = options.timer.after(options.patience, loseHeart);
         const isOpen = () => open.get(kind) === end;

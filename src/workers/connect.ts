@@ -1,7 +1,7 @@
 /** The real transport: a module worker that holds one assessor. */
 import { proxy, wrap } from 'comlink';
 import type { QuestionKind } from '#analysis/questions';
-import { spokenLanguage } from '#i18n/message';
+import { spokenLanguage, t } from '#i18n/message';
 import type { CalculationApi } from './calc.worker';
 import type { Connect, Question, Reply } from './transport';
 
@@ -9,10 +9,10 @@ export const connectWorker: Connect = (onCrash) => {
   const worker = new Worker(new URL('./calc.worker.ts', import.meta.url), { type: 'module', name: 'assess' });
   worker.addEventListener('error', (event) => {
     event.preventDefault();
-    onCrash(event.message || 'the calculation could not be loaded');
+    onCrash(event.message || t('calculation.notLoaded'));
   });
   worker.addEventListener('messageerror', () => {
-    onCrash('an answer could not be read');
+    onCrash(t('calculation.unreadable'));
   });
   const api = wrap<CalculationApi>(worker);
   return {

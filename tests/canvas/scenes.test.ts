@@ -7,7 +7,8 @@ import { helpScene } from '#canvas/scenes/help';
 import { callText, labelsScene } from '#canvas/scenes/labels';
 import { laneLinesScene, surfaceScene } from '#canvas/scenes/lanes';
 import { loopsScene, tintOf } from '#canvas/scenes/loops';
-import { marksScene, wrapped } from '#canvas/scenes/marks';
+import { marksScene } from '#canvas/scenes/marks';
+import { wrapped } from '#canvas/scenes/writing';
 import { selectionScene } from '#canvas/scenes/selection';
 import { vehiclesScene } from '#canvas/scenes/vehicles';
 import { LIGHT } from '#canvas/theme';
@@ -192,10 +193,10 @@ describe('marks and vehicles', () => {
       { id: 'm1', kind: 'stop-line', points: [[-2, 0], [2, 0]] }, // prettier-ignore
       { id: 'm2', kind: 'pull-box', points: [[3, 3]] }
     ];
-    const drawn = marksScene(siteWith({ marks }).marks, view, LIGHT);
+    const drawn = marksScene(siteWith({ marks }).marks, view, 'metric', LIGHT);
     const ys = lines(drawn)[0]!.points.map(([, y]) => y);
     expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(15, 9);
-    expect(texts(drawn)).toEqual(['pull box']);
+    expect(texts(drawn)).toEqual(['Pull box']);
     expect(wrapped('Loops keep 0.6 m and more from the cover.', 20)).toEqual([
       'Loops keep 0.6 m and',
       'more from the cover.'

@@ -144,4 +144,19 @@ describe('npm run report', { timeout: 60_000 }, () => {
     expect((JSON.parse(out) as Report).findings.map((finding) => finding.code)).toContain('inductance-range');
     expect(report(SAMPLE, '--strict').code).toBe(0);
   });
+
+  it('says findings and refusals in German where that is asked for, with codes and numbers as ever', () => {
+    const path = file(
+      'low-german.json',
+      altered((site) => Object.assign(site['units']![0], { inductanceRange_H: [5e-4, 2e-3] }))
+    );
+    const english = JSON.parse(report(path).out) as Report;
+    const german = JSON.parse(report(path, '--language', 'de').out) as Report;
+    expect(german.findings.map(({ code }) => code)).toEqual(english.findings.map(({ code }) => code));
+    expect(german.findings.find(({ code }) => code === 'inductance-range')?.message).toMatch(
+      /hat \d+,?\d* µH an den Klemmen/
+    );
+    expect({ ...german, findings: [] }).toEqual({ ...english, findings: [] });
+    expect(report(file('bad.json', '{"format":'), '--language=de').err).toContain('Die Datei ist kein JSON');
+  });
 });

@@ -16,8 +16,8 @@ const BUNDLES: readonly (readonly [string, Messages, Messages])[] = [
   ['analysis', englishAnalysis.messages, germanAnalysis.messages]
 ];
 
-const ENGLISH: Messages = Object.assign({}, ...BUNDLES.map(([, english]) => english));
-const GERMAN: Messages = Object.assign({}, ...BUNDLES.map(([, , german]) => german));
+const ENGLISH: Messages = { ...englishPage.messages, ...englishViews.messages, ...englishAnalysis.messages };
+const GERMAN: Messages = { ...germanPage.messages, ...germanViews.messages, ...germanAnalysis.messages };
 
 const formsOf = (text: Text | undefined): readonly string[] =>
   text === undefined ? [] : typeof text === 'string' ? [text] : [text.one, text.other];

@@ -8,6 +8,7 @@ test('settings are read back as they were', () => {
     language: 'de',
     wheel: 'pan',
     penDraws: false,
+    snapTolerance: 14,
     view: 'quantities',
     frequencyMode: 'table',
     passingMode: 'calls',

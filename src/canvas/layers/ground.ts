@@ -35,6 +35,6 @@ export const ground: LayerDefinition = {
     ...steelScene(site.steel, viewport, site.displayUnits, theme),
     ...laneLinesScene(site.lanes, viewport, theme),
     ...pathsScene(site.paths, viewport, theme),
-    ...marksScene(site.marks, viewport, theme)
+    ...marksScene(site.marks, viewport, site.displayUnits, theme)
   ]
 };

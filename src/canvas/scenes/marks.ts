@@ -1,70 +1,85 @@
-import type { Mark, Point } from '#plan/schema';
-import { parallelTo } from '#editor/geometry/lanes';
+/** What is drawn on the plan beside lanes, loops and steel, each kind in its own way. */
+import { t } from '#i18n/message';
+import { between } from '#plan/geometry/points';
+import type { DisplayUnits, Mark, Point } from '#plan/schema';
+import { isClosedMark, seenLine } from '#editor/geometry/marks';
 import type { Viewport } from '#editor/types';
 import { planToScreen } from '#editor/viewport';
+import { boxCentre, boxAround } from '#editor/geometry/box';
 import { area, boxAt, line, type Drawing } from '../drawing';
 import { drawnBox, isInSight, onScreen } from '../frame';
 import type { Theme } from '../theme';
+import { arrowDrawings } from './arrows';
+import { dimensionDrawings } from './dimensions';
+import { gateDrawings } from './gates';
+import { conduit, cover, island, joint, kerb, stopLine } from './mark-lines';
+import { LINE_HEIGHT, writing } from './writing';
 
-/** Metres of paint across a stop line; at least so many pixels. */
-const STOP_LINE = 0.3;
-const LEAST_WIDTH = 3;
 /** Half the side of a symbol for a thing with no size of its own, pixels. */
 const SYMBOL = 7;
-const TEXT_SIZE = 11;
-const LINE_HEIGHT = 15;
-/** Characters in a line of a note. */
-const NOTE_WIDTH = 30;
-
-function stopLine(points: readonly Point[], view: Viewport, theme: Theme): Drawing {
-  const width = Math.max(STOP_LINE, LEAST_WIDTH / view.scale);
-  const outline = [...parallelTo(points, width / 2), ...parallelTo(points, -width / 2).reverse()];
-  return area(onScreen(view, outline), theme.paint, { colour: theme.roadLine, width: 1 });
-}
-
-/** Lines of at most so many characters, broken between words. */
-export function wrapped(text: string, most: number): string[] {
-  const lines: string[] = [];
-  for (const word of text.split(/\s+/)) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= most)
-      lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
-}
-
-function writing(text: string, at: Point, align: 'left' | 'center', theme: Theme): Drawing[] {
-  const style = { kind: 'text', colour: theme.inkSoft, size: TEXT_SIZE, align, plate: theme.plate } as const;
-  return wrapped(text, NOTE_WIDTH).map((line, index): Drawing => {
-    const where: Point = [at[0], at[1] + index * LINE_HEIGHT];
-    return { ...style, at: where, text: line };
-  });
-}
 
 /** A box with what it is in writing: a colour or a shape alone would have to be learnt. A note is writing only. */
 function symbol(mark: Mark, at: Point, theme: Theme): Drawing[] {
-  if (mark.kind === 'note') return writing(mark.text ?? 'note', at, 'left', theme);
+  const text = mark.text || t(`mark.${mark.kind}`);
+  if (mark.kind === 'note') return writing(text, at, 'left', theme);
   const stroke = { colour: theme.roadLine, width: 1.5 };
-  const text = mark.text ?? mark.kind.replace('-', ' ');
   const below: Point = [at[0], at[1] + SYMBOL + LINE_HEIGHT * 0.75];
   return [area(boxAt(at, SYMBOL), theme.paper, stroke), ...writing(text, below, 'center', theme)];
 }
 
-function markDrawings(mark: Mark, view: Viewport, theme: Theme): Drawing[] {
-  const [first] = mark.points;
-  if (mark.kind === 'stop-line' && mark.points.length > 1) return [stopLine(mark.points, view, theme)];
-  if (mark.points.length === 1 && first) return symbol(mark, planToScreen(view, first), theme);
-  const dashed = mark.kind === 'conduit' || mark.kind === 'joint';
-  const stroke = { colour: theme.roadLine, width: mark.kind === 'kerb' ? 3 : 1.5 };
-  return [line(onScreen(view, mark.points), dashed ? { ...stroke, dash: [6, 4] } : stroke)];
+/** What is written on a mark that has an extent: in the middle of an area, or of the middle stretch of a line. */
+function caption(mark: Mark, view: Viewport, theme: Theme): Drawing[] {
+  if (!mark.text || mark.kind === 'dimension') return [];
+  const middle = Math.floor((mark.points.length - 1) / 2);
+  const at = isClosedMark(mark)
+    ? boxCentre(boxAround(mark.points)!)
+    : between(mark.points[middle]!, mark.points[middle + 1]!);
+  return writing(mark.text, planToScreen(view, at), 'center', theme);
 }
 
-/** Lines first: the boxes that they run to stand on them. */
-export function marksScene(marks: readonly Mark[], view: Viewport, theme: Theme): Drawing[] {
+function figure(mark: Mark, view: Viewport, units: DisplayUnits, theme: Theme): Drawing[] {
+  switch (mark.kind) {
+    case 'stop-line':
+      return stopLine(mark, view, theme);
+    case 'kerb':
+      return kerb(mark, view, theme);
+    case 'island':
+      return isClosedMark(mark) ? island(mark, view, theme) : kerb(mark, view, theme);
+    case 'cover':
+      return isClosedMark(mark) ? cover(mark, view, theme) : joint(mark, view, theme);
+    case 'joint':
+      return joint(mark, view, theme);
+    case 'conduit':
+      return conduit(mark, view, theme);
+    case 'gate':
+      return gateDrawings(mark, view, theme);
+    case 'arrow':
+      return arrowDrawings(mark, view, theme);
+    case 'dimension':
+      return dimensionDrawings(mark, view, units, theme);
+    default:
+      return [line(onScreen(view, mark.points), { colour: theme.roadLine, width: 1.5 })];
+  }
+}
+
+function markDrawings(mark: Mark, view: Viewport, units: DisplayUnits, theme: Theme): Drawing[] {
+  const [first] = mark.points;
+  if (mark.points.length === 1 && first) return symbol(mark, planToScreen(view, first), theme);
+  return [...figure(mark, view, units, theme), ...caption(mark, view, theme)];
+}
+
+/** Areas lie under lines, and the boxes that lines run to stand on them. */
+const orderOf = (mark: Mark): number => (isClosedMark(mark) ? 0 : mark.points.length === 1 ? 2 : 1);
+
+export function marksScene(
+  marks: readonly Mark[],
+  view: Viewport,
+  units: DisplayUnits,
+  theme: Theme
+): Drawing[] {
   const sight = drawnBox(view);
   return [...marks]
-    .sort((a, b) => Number(a.points.length === 1) - Number(b.points.length === 1))
-    .filter((mark) => isInSight(mark.points, sight))
-    .flatMap((mark) => markDrawings(mark, view, theme));
+    .sort((a, b) => orderOf(a) - orderOf(b))
+    .filter((mark) => isInSight(seenLine(mark), sight))
+    .flatMap((mark) => markDrawings(mark, view, units, theme));
 }

@@ -1,4 +1,5 @@
 /** Steel in the pavement: a mat as its bars, to scale where they can be told apart; a plate as a tone. Both say what they are. */
+import { t } from '#i18n/message';
 import { rotate } from '#plan/geometry/points';
 import { centroid, contains, sidesOf } from '#plan/geometry/polygons';
 import { segmentIntersection } from '#plan/geometry/segments';
@@ -23,8 +24,10 @@ type Mat = Extract<Steel, { kind: 'mat' }>;
 /** "Mat, 150 mm, 100 mm deep". */
 function steelText(steel: Steel, units: DisplayUnits): string {
   const say = (metres: number): string => format(metres, 'smallLength', units).text;
-  const depth = `${say(Math.abs(steel.depth))} ${steel.depth < 0 ? 'above the road' : 'deep'}`;
-  return steel.kind === 'mat' ? `Mat, bars every ${say(steel.pitch)}, ${depth}` : `Plate, ${depth}`;
+  const depth = t(steel.depth < 0 ? 'depth.above' : 'depth.below', { depth: say(Math.abs(steel.depth)) });
+  return steel.kind === 'mat'
+    ? t('canvas.mat', { pitch: say(steel.pitch), depth })
+    : t('canvas.plate', { depth });
 }
 
 /** Degrees: bars run along the first side and across, as the model has them. */

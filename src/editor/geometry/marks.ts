@@ -1,11 +1,10 @@
 /** Where a mark's lines lie on the plan, which is more than the points that it holds. */
 import { add, cross, distance, scale, subtract } from '#plan/geometry/points';
-import type { Mark, MarkKind, Point } from '#plan/schema';
-
-const CLOSED: ReadonlySet<MarkKind> = new Set(['island', 'cover']);
+import { enclosesArea } from '#plan/edits/index';
+import type { Mark, Point } from '#plan/schema';
 
 /** Whether the last point is joined to the first one. */
-export const isClosedMark = ({ kind, points }: Mark): boolean => CLOSED.has(kind) && points.length > 2;
+export const isClosedMark = ({ kind, points }: Mark): boolean => enclosesArea(kind) && points.length > 2;
 
 /** The points in order, back to the first one where the mark encloses something. */
 export const markLine = (mark: Mark): readonly Point[] =>

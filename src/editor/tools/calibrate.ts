@@ -62,7 +62,8 @@ export const calibrateTool: ToolState = {
   }
 };
 
-function stretching(from: Point, start: ToolPointer, isHeld: boolean): ToolState {
+/** `isSecond`: the press that gives the second point, which counts where it is released. */
+function stretching(from: Point, start: ToolPointer, isHeld: boolean, isSecond = false): ToolState {
   const state: ToolState = {
     name: 'calibrate: stretching',
     busy: true,
@@ -70,10 +71,11 @@ function stretching(from: Point, start: ToolPointer, isHeld: boolean): ToolState
       if (input.type === 'key' || input.type === 'double') return null;
       const to = input.at;
       const overlay = line(scene, from, to)!;
-      if (input.type === 'up' && isHeld && !hasMoved(start, input))
-        return { next: stretching(from, start, false), overlay };
-      const ends = input.type === 'up' ? isHeld : input.type === 'down' && !isHeld;
-      if (!ends || !isOn(scene, to) || !farEnough(scene, from, to)) return { next: state, overlay };
+      if (input.type === 'down') return { next: stretching(from, input, true, true), overlay };
+      if (input.type !== 'up' || !isHeld) return { next: state, overlay };
+      const free = stretching(from, start, false);
+      if (!isSecond && !hasMoved(start, input)) return { next: free, overlay };
+      if (!isOn(scene, to) || !farEnough(scene, from, to)) return { next: free, overlay };
       return waiting(from, to, scene);
     }
   };

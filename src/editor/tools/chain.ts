@@ -1,14 +1,18 @@
 /**
  * Tools that collect points click by click. Enter or a double click ends, a click on the first point closes where the
- * figure can be closed, Backspace takes the last point back; shift keeps to directions of 15°.
+ * figure can be closed, Backspace takes the last point back; shift keeps to directions of 15°. Length and angle of the
+ * next piece can be typed: Enter then puts its point.
  */
+import { t } from '#i18n/message';
 import { distance } from '#plan/geometry/points';
 import type { Point } from '#plan/schema';
+import { hasTyped, stretchSizes, stretchTo } from '../entry/placing';
+import { opensEntry } from '../entry/typing';
 import { onRay } from '../geometry/rays';
 import { REACH } from '../reach';
 import type { Scene } from '../scene';
 import { createSnapper } from '../snapping/snapper';
-import type { Snap } from '../snapping/snap';
+import { NO_SNAP, type Snap } from '../snapping/snap';
 import type { Overlay } from '../types';
 import { joinedText, lengthText } from '../wording';
 import type { Outcome, ToolPointer, ToolState } from './tool';
@@ -32,24 +36,29 @@ interface Aim {
 
 function aim(tool: ChainTool, points: readonly Point[], input: ToolPointer, scene: Scene): Aim {
   const first = points[0];
-  const near = REACH[input.pointer] / scene.viewport.scale;
-  const none: Snap = { by: [0, 0], guides: [], text: '' };
-  if (tool.closes && first && points.length >= tool.least && distance(first, input.at) <= near)
-    return { at: first, closing: true, snap: { ...none, text: 'close' } };
   const last = points.at(-1);
-  if (input.shift && last) return { at: onRay(last, input.at, DIRECTION_STEP), closing: false, snap: none };
+  const isTyped = hasTyped(input.typed);
+  const near = REACH[input.pointer] / scene.viewport.scale;
+  if (tool.closes && first && !isTyped && points.length >= tool.least && distance(first, input.at) <= near)
+    return { at: first, closing: true, snap: { ...NO_SNAP, text: t('snap.close') } };
+  if (input.shift && last) {
+    const at = onRay(last, input.at, DIRECTION_STEP);
+    return { at: stretchTo(last, at, input.typed), closing: false, snap: NO_SNAP };
+  }
   const snap = createSnapper(scene).point(input.at, input);
-  return { at: snap.at, snap, closing: false };
+  if (!last || !isTyped) return { at: snap.at, snap, closing: false };
+  return { at: stretchTo(last, snap.at, input.typed), snap: NO_SNAP, closing: false };
 }
 
 export function chainTool(tool: ChainTool): ToolState {
-  const ready = collecting([]);
+  const ready = collecting([], null);
 
   function shown(points: readonly Point[], target: Aim | null, scene: Scene): Omit<Outcome, 'next'> {
-    const all = target && !target.closing ? [...points, target.at] : points;
+    const last = points.at(-1);
+    const isNew = target && !target.closing && target.at !== last;
+    const all = isNew ? [...points, target.at] : points;
     const drawn = all.length >= tool.least ? tool.draw(all, scene) : null;
     const refusal = typeof drawn === 'string' ? drawn : '';
-    const last = points.at(-1);
     const lines = all
       .slice(1)
       .map((to, index): Overlay['guides'][number] => ({ from: all[index]!, to, label: '' }));
@@ -62,43 +71,57 @@ export function chainTool(tool: ChainTool): ToolState {
       cursor: 'crosshair'
     };
     const draft = drawn && typeof drawn !== 'string' ? (drawn.step?.site ?? null) : null;
-    return { draft, overlay };
+    if (!last) return { draft, overlay };
+    const fields = stretchSizes(last, target?.at ?? last);
+    return { draft, overlay, entry: { of: `${tool.name} ${points.length}`, fields, takesPlace: true } };
   }
 
   /** Without enough points, or with an impossible figure, the collecting goes on. */
-  function finished(points: readonly Point[], scene: Scene): Outcome {
-    const drawn = points.length >= tool.least ? tool.draw(points, scene) : 'too few points';
+  function finished(points: readonly Point[], last: ToolPointer | null, scene: Scene): Outcome {
+    const drawn = points.length >= tool.least ? tool.draw(points, scene) : t('drawing.tooFew');
     if (typeof drawn !== 'string') return { next: ready, ...drawn };
-    const last = points.at(-1);
-    const label = last ? { at: last, text: drawn } : null;
+    const end = points.at(-1);
+    const label = end ? { at: end, text: drawn } : null;
     const rest = shown(points, null, scene);
-    return { next: collecting(points), ...rest, overlay: { ...rest.overlay, label } };
+    return { next: collecting(points, last), ...rest, overlay: { ...rest.overlay, label } };
   }
 
   function pressed(points: readonly Point[], input: ToolPointer, scene: Scene): Outcome {
     const target = aim(tool, points, input, scene);
-    if (target.closing) return finished(points, scene);
+    if (target.closing) return finished(points, input, scene);
     const last = points.at(-1);
     // The second press of a double click is no new point.
-    const again = last && distance(last, target.at) * scene.viewport.scale < REACH[input.pointer] / 2;
+    const near = hasTyped(input.typed) ? 0 : REACH[input.pointer] / 2;
+    const again = last && distance(last, target.at) * scene.viewport.scale < near;
     const next = again || points.length >= tool.most ? points : [...points, target.at];
-    return { next: collecting(next), ...shown(next, target, scene) };
+    return { next: collecting(next, input), ...shown(next, again ? null : target, scene) };
   }
 
-  function collecting(points: readonly Point[]): ToolState {
+  /** `last`: where the pointer was when it was last heard of. */
+  function collecting(points: readonly Point[], last: ToolPointer | null): ToolState {
+    function keyed(key: string, scene: Scene): Outcome | null {
+      if (key === 'Enter')
+        return last && hasTyped(last.typed) ? pressed(points, last, scene) : finished(points, last, scene);
+      if (key === 'Backspace') {
+        const fewer = points.slice(0, -1);
+        return { next: collecting(fewer, last), ...shown(fewer, null, scene) };
+      }
+      if (!opensEntry(key)) return null;
+      return { next: state, ...shown(points, last && aim(tool, points, last, scene), scene) };
+    }
+
     const state: ToolState = {
       name: `${tool.name}: ${points.length === 0 ? 'ready' : 'collecting'}`,
       busy: points.length > 0,
       on(input, scene): Outcome | null {
         if (input.type === 'down') return pressed(points, input, scene);
-        if (input.type === 'move')
-          return { next: state, ...shown(points, aim(tool, points, input, scene), scene) };
+        if (input.type === 'move') {
+          const target = aim(tool, points, input, scene);
+          return { next: collecting(points, input), ...shown(points, target, scene) };
+        }
         if (points.length === 0) return null;
-        if (input.type === 'double' || (input.type === 'key' && input.key === 'Enter'))
-          return finished(points, scene);
-        if (input.type !== 'key' || input.key !== 'Backspace') return null;
-        const fewer = points.slice(0, -1);
-        return { next: collecting(fewer), ...shown(fewer, null, scene) };
+        if (input.type === 'double') return finished(points, last, scene);
+        return input.type === 'key' ? keyed(input.key, scene) : null;
       }
     };
     return state;

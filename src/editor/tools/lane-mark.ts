@@ -14,7 +14,7 @@ import type { Outcome, ToolPointer, ToolState } from './tool';
 export interface LaneMark {
   readonly kind: MarkKind;
   /** Where it usually lies at a place of a lane of that width, metres. */
-  inLane(station: Station, width: number): readonly [Point, Point];
+  readonly inLane: (station: Station, width: number) => readonly [Point, Point];
   readonly fields?: FieldsOf;
 }
 

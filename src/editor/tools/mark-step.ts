@@ -18,5 +18,11 @@ export function markStep(
   const mark: Mark = { ...newMark(site, kind, points.map(tidyPoint)), ...fields };
   const next = addMark(site, mark);
   if (next === site) return null;
-  return { label: t(`step.mark.${kind}`), site: next, selection: [{ kind: 'mark', id: mark.id }] };
+  const step = {
+    label: t(`step.mark.${kind}`),
+    site: next,
+    selection: [{ kind: 'mark', id: mark.id }]
+  } as const;
+  // What a note says is typed after it was put down: both are one step.
+  return kind === 'note' ? { ...step, merge: `note ${mark.id}` } : step;
 }

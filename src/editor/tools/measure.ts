@@ -24,11 +24,11 @@ function words(site: Scene['site'], points: readonly Point[]): string {
   const [from, to] = points.slice(-2);
   if (!from || !to) return '';
   const [dx, dy] = [Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1])];
-  const parts =
-    dx > 1e-4 && dy > 1e-4
-      ? t('measure.parts', { across: lengthText(site, dx), along: lengthText(site, dy) })
-      : '';
-  const direction = points.length === 2 ? angleText(site, bearing(from, to)) : '';
+  const isSlanting = dx > 1e-4 && dy > 1e-4;
+  const parts = isSlanting
+    ? t('measure.parts', { across: lengthText(site, dx), along: lengthText(site, dy) })
+    : '';
+  const direction = isSlanting ? angleText(site, bearing(from, to)) : '';
   if (points.length === 2) return joinedText(lengthText(site, distance(from, to)), parts, direction);
   const inner = 180 - Math.abs((turnAt(points, points.length - 2) * 180) / Math.PI);
   const total = points.slice(1).reduce((sum, point, index) => sum + distance(points[index]!, point), 0);

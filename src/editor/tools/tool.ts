@@ -4,6 +4,7 @@
  * cannot be left behind.
  */
 import type { Point, Site } from '#plan/schema';
+import type { EntryOffer, TypedSizes } from '../dimension-entry';
 import type { Scene } from '../scene';
 import type { EditorState, Modifiers, Overlay, PointerInput, Ref, Step, ToolName, Viewport } from '../types';
 
@@ -14,8 +15,14 @@ export interface ToolPointer extends Modifiers {
   /** Pixels. */
   readonly screen: Point;
   readonly pointer: PointerInput['pointer'];
+  /** Sizes that hold whatever the pointer does. */
+  readonly typed: TypedSizes;
 }
 
+/**
+ * A tool in hand that can have sizes answers the key that begins one with what it offers, and Enter by going on as a
+ * release would.
+ */
 export interface ToolKey {
   readonly type: 'key';
   readonly key: string;
@@ -31,6 +38,8 @@ export interface Outcome {
   readonly viewport?: Viewport;
   /** Committed, and the draft dropped. */
   readonly step?: Step;
+  /** What can be typed meanwhile. */
+  readonly entry?: EntryOffer;
   /** Two points that wait for their distance. */
   readonly span?: EditorState['span'];
   /** The tool to go on with. */

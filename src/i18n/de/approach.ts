@@ -7,10 +7,10 @@ export const approach = {
     'Zeichnen Sie einen Fahrstreifen mit einer Haltlinie darüber: Vorfeldschleifen liegen vor dieser Linie.',
   'approach.lane': 'Fahrstreifen',
   'approach.speed': '85-%-Geschwindigkeit',
-  'approach.slow': 'Langsamste gezählte',
+  'approach.slow': 'Untere Geschwindigkeit',
   'approach.from': 'Bereich beginnt',
   'approach.to': 'Bereich endet',
-  'approach.extension': 'Nachlaufzeit der Anforderung',
+  'approach.extension': 'Nachlaufzeit',
   'approach.reaction': 'Reaktionszeit',
   'approach.brakingMetres': 'Bremsen, m/s²',
   'approach.brakingFeet': 'Bremsen, ft/s²',
@@ -37,13 +37,13 @@ export const approach = {
   'approach.unbounded': 'ohne Ende',
   'approach.axis': 'Abstand vor der Haltlinie; Verkehr von links nach rechts.',
   'approach.pointed':
-    '{distance} vor der Linie: {time} bei der 85-%-Geschwindigkeit, {slow} bei der langsamsten',
+    '{distance} vor der Linie: {time} bei der 85-%-Geschwindigkeit, {slow} bei der unteren',
   'approach.zoneAt': 'Bereich bei {speed}: {from} bis {to}',
   'approach.bar': '{text} {distance}',
 
   'approach.zoneIs': 'Der Entscheidungsbereich liegt {from} bis {to} vor der Linie.',
   'approach.tooMany':
-    'Keine sinnvolle Zahl von Schleifen hält die Anforderung eines langsamen Fahrzeugs darüber hinweg: Geben Sie eine längere Nachlaufzeit oder eine höhere langsamste Geschwindigkeit an.',
+    'Keine sinnvolle Zahl von Schleifen hält die Anforderung eines langsamen Fahrzeugs darüber hinweg: Geben Sie eine längere Nachlaufzeit oder eine höhere untere Geschwindigkeit an.',
   'approach.loopsAre': {
     one: 'Eine Schleife, ihre Vorderkante {distances} vor der Linie.',
     other: '{count} Schleifen, ihre Vorderkanten {distances} vor der Linie.'
@@ -76,7 +76,7 @@ export const approach = {
   'approach.formulas':
     'Bereich = Geschwindigkeit × Zeit. Anhalteweg = v·t + v²/(2·(a + g·Neigung)); Gelb = Anhalteweg ÷ v, mit 1,0 s und 10 ft/s², wo nichts anderes eingegeben ist; Haltesichtweite mit 2,5 s und 11,2 ft/s². Zeitlücke = 3 s − (20 ft + Bereich) ÷ mittlere Geschwindigkeit, diese gleich 0,88 der 85-%-Geschwindigkeit.',
   'approach.rule':
-    'Die erste Schleife liegt, wo der Bereich beginnt. Das langsamste Fahrzeug muss die nächste Schleife erreichen, ehe seine Anforderung endet, also liegen zwei Vorderkanten höchstens (Schleifenlänge + langsamste Geschwindigkeit × Nachlaufzeit) auseinander; die Länge des Fahrzeugs zählt nicht, damit auch ein Motorrad seine Anforderung behält. Die letzte Schleife liegt, wo der Bereich endet, oder näher, wo ein langsames Fahrzeug seine Anforderung vor dem Ende seines eigenen Bereichs verlöre. Die Nachlaufzeit darf vom Gerät oder vom Steuergerät kommen, nicht von beiden.',
+    'Die erste Schleife liegt, wo der Bereich beginnt. Ein Fahrzeug mit der unteren Geschwindigkeit muss die nächste Schleife erreichen, ehe seine Anforderung endet, also liegen zwei Vorderkanten höchstens (Schleifenlänge + untere Geschwindigkeit × Nachlaufzeit) auseinander; die Länge des Fahrzeugs zählt nicht, damit auch ein Motorrad seine Anforderung behält. Die letzte Schleife liegt, wo der Bereich endet, oder näher, wo ein langsames Fahrzeug seine Anforderung vor dem Ende seines eigenen Bereichs verlöre. Die Nachlaufzeit darf vom Gerät oder vom Steuergerät kommen, nicht von beiden.',
   'approach.caution':
     'Ein erster Entwurf, kein Signalzeitenplan: Örtliche Praxis, die Regeln der Behörde und das Urteil eines Ingenieurs entscheiden. Ein Grün, das mit seiner Höchstdauer endet, schützt niemanden im Bereich, wie viele Schleifen auch liegen.'
 } as const satisfies Partial<Translation>;

@@ -23,6 +23,18 @@ export const drawing = {
   'command.toggle-arc': 'Fahrstreifen in Bögen oder gerade zeichnen',
 
   'lane.numbered': 'Fahrstreifen {number}',
+  'lane.length': '{length} lang',
+  'lane.direction': 'Fahrtrichtung',
+  'lane.reverse': 'Fahrtrichtung umkehren',
+
+  'corner.title': 'Ecke',
+  'corner.number': '{number} von {count}',
+  'corner.x': 'Ecke x',
+  'corner.y': 'Ecke y',
+  'corner.radius': 'Ausrundung',
+  'corner.tooLarge': 'ihre Seiten lassen höchstens {most} zu',
+  'corner.add': 'Dahinter eine einfügen',
+  'corner.remove': 'Entfernen',
 
   'step.lanes': { one: 'Fahrstreifen zeichnen', other: '{count} Fahrstreifen zeichnen' },
   'step.path': 'Fahrweg zeichnen',

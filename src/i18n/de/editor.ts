@@ -28,6 +28,7 @@ export const editor = {
   'command.zoom-out': 'Verkleinern',
   'command.fit-all': 'Alles zeigen',
   'command.fit-selection': 'Auswahl zeigen',
+  'command.true-scale': 'Maßstab 1 zu 100',
   'command.toggle-grid': 'Raster zeigen',
   'command.toggle-grid-snap': 'Am Raster fangen',
   'command.toggle-object-snap': 'An Fahrstreifen und Schleifen fangen',

@@ -38,20 +38,20 @@ export const findings = {
 
   'finding.channelTaken': '{a} und {b} liegen beide auf Kanal {number} von {unit}.',
   'finding.channelTaken.advice':
-    'Geben Sie einem der beiden einen anderen Kanal oder fassen Sie ihre Schleifen zu einem Kreis zusammen.',
+    'Geben Sie einem der beiden einen anderen Kanal oder fassen Sie ihre Schleifen zu einem Schleifenkreis zusammen.',
   'finding.frequencyBand':
     '{circuit} würde mit {frequency} laufen, außerhalb der üblichen {least} bis {most}.',
   'finding.frequencyBand.advice': 'Wählen Sie eine andere Frequenzstufe oder eine andere Windungszahl.',
   'finding.noOscillation':
-    '{circuit} würde auf Stufe {setting} von {unit} ({capacitance}) nicht schwingen: zu stark gedämpft, oder die Zuleitung lässt den Kreis kapazitiv erscheinen. Die Werte gelten für 50 kHz.',
+    '{circuit} würde auf Stufe {setting} von {unit} ({capacitance}) nicht schwingen: zu stark gedämpft, oder die Zuleitung lässt den Schleifenkreis kapazitiv erscheinen. Die Werte gelten für 50 kHz.',
   'finding.noOscillation.advice':
     'Wählen Sie eine Stufe höherer Frequenz, mehr Windungen oder eine kürzere oder stärkere Zuleitung.',
   'finding.resonance':
     'Eine Schleife von {circuit} ist mit ihrer eigenen Kapazität bei etwa {resonance} in Resonanz, nahe bei ihren {frequency}: Die scheinbare Induktivität hängt vom Wetter ab.',
   'finding.resonance.advice': 'Weniger Windungen oder eine niedrigere Frequenz verwenden.',
-  'finding.noCircuit': '{loop} gehört zu keinem Kreis: Die Werte gelten für 50 kHz.',
+  'finding.noCircuit': '{loop} gehört zu keinem Schleifenkreis: Die Werte gelten für 50 kHz.',
   'finding.noCircuit.advice':
-    'Schließen Sie die Schleife an einen Kreis an, um zu sehen, was das Gerät sieht.',
+    'Schließen Sie die Schleife an einen Schleifenkreis an, um zu sehen, was das Gerät sieht.',
   'finding.noChannel':
     '{circuit} liegt auf keinem Kanal: Die Werte gelten für 50 kHz, und nichts wird mit einer Schwelle verglichen.',
   'finding.noChannel.advice': 'Wählen Sie ein Gerät und einen Kanal.',
@@ -60,7 +60,8 @@ export const findings = {
   'finding.cover.out': 'Die Drähte von {loop} ragen {out} aus einer {depth} tiefen Fuge.',
   'finding.cover.advice':
     'Schneiden Sie die Fuge {deeper} tief, für {least} Überdeckung, oder verwenden Sie weniger Windungen oder dünneren Draht.',
-  'finding.slotWidth': 'Der Draht von {loop} ist {diameter} dick und passt nicht in eine {width} breite Fuge.',
+  'finding.slotWidth':
+    'Der Draht von {loop} ist {diameter} dick und passt nicht in eine {width} breite Fuge.',
   'finding.slotWidth.advice': 'Ein breiteres Sägeblatt oder dünneren Draht verwenden.',
 
   'finding.inductanceRange': '{circuit} hat {inductance} an den Klemmen; {unit} nimmt {least} bis {most} an.',
@@ -97,7 +98,7 @@ export const findings = {
   'finding.miscounts.split': '{number} mehrfach gemeldet',
   'finding.miscounts.false': '{number} gemeldet, ohne dass jemand da war',
   'finding.miscounts.advice':
-    'Öffnen Sie „Überfahrt“, „Anforderungen über der Zeit“: Dort steht jeder Fehler mit seiner Ursache.',
+    'Öffnen Sie „Überfahrt“, „Anforderungen“: Dort steht jeder Fehler mit seiner Ursache.',
 
   'finding.nextLane':
     '{vehicle} in der Mitte von {lane} ändert {circuit} um {change}, das {times}-Fache der Schwelle von {threshold}.',

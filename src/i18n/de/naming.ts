@@ -11,7 +11,7 @@ export const naming = {
   'named.rightFront': 'Rechts, vorn',
   'named.rightRear': 'Rechts, hinten',
 
-  'demo.name': 'Ostervaler Straße, Ecke Pennickweg, Haltlinie',
+  'demo.name': 'Ostervaler Straße / Pennickweg, Haltlinie',
   'demo.aheadLeft': 'Geradeaus und links',
   'demo.aheadRight': 'Geradeaus und rechts',
   'demo.cover': 'Schleifen halten mindestens 0,6 m Abstand vom Deckel.',

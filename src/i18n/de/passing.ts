@@ -6,9 +6,9 @@ export const passing = {
   'passing.addVehicle': 'Weiteres Fahrzeug',
   'passing.choose': 'Wählen …',
   'passing.mode': 'Was zu sehen ist',
-  'passing.mode.along': 'Längs des Fahrstreifens',
-  'passing.mode.across': 'Quer zum Fahrstreifen',
-  'passing.mode.calls': 'Anforderungen über der Zeit',
+  'passing.mode.along': 'Längs',
+  'passing.mode.across': 'Quer',
+  'passing.mode.calls': 'Anforderungen',
   'passing.mode.speed': 'Geschwindigkeitspaar',
   'passing.mode.approach': 'Lage nach Geschwindigkeit'
 } as const satisfies Partial<Translation>;

@@ -45,9 +45,16 @@ export const plan = {
       'Lageplan von {site}: {count} Schleifen, {lanes} Fahrstreifen, {vehicles} Fahrzeuge. Die Gliederung führt alles darauf auf.'
   },
   'plan.role': 'Zeichnung',
-  'plan.hint':
-    'Ziehen Sie das Auto über eine Schleife oder eine Ecke einer Schleife und sehen Sie, wie die Werte folgen.',
-  'plan.hintDone': 'Diesen Hinweis ausblenden',
+  'hint.title': 'Erste Schritte',
+  'hint.done': 'Erste Schritte verbergen; die Einstellungen holen sie zurück',
+  'hint.dragVehicle': 'Ziehen Sie das Fahrzeug über eine Schleife: Ihr Kreis antwortet oben.',
+  'hint.placeVehicle':
+    'Setzen Sie ein Fahrzeug und ziehen Sie es über eine Schleife: Ihr Kreis antwortet oben.',
+  'hint.dragCorner': 'Wählen Sie eine Schleife und ziehen Sie an ihrer Ecke: L, Güte und Frequenz folgen.',
+  'hint.drawLoop': 'Nehmen Sie eine Schleife aus den Werkzeugen und zeichnen Sie sie von Ecke zu Ecke.',
+  'hint.typeSize': "Geben Sie unter Angaben ein Maß in beliebiger Einheit ein: 1,8m, 6', 72in.",
+
+  'plan.back': 'Zurück zur Zeichnung',
   'plan.view': 'Ansicht',
   'plan.zoomIn': 'Vergrößern',
   'plan.zoomOut': 'Verkleinern',
@@ -67,8 +74,8 @@ export const plan = {
   'strip.title': 'Verstimmung durch das Fahrzeug auf dem Plan',
   'strip.vehicle': 'Fahrzeug',
   'strip.place': 'Fahrzeug aufstellen',
-  'strip.call': 'Anforderung',
-  'strip.noCall': 'keine Anforderung',
+  'strip.call': 'belegt',
+  'strip.noCall': 'frei',
   'strip.select': 'Die Schleifen dieses Schleifenkreises auswählen',
   'strip.noVehicle':
     'Kein Fahrzeug auf dem Plan: Stellen Sie eines auf und ziehen Sie es über die Schleifen.',

@@ -3,7 +3,7 @@ import type { Translation } from '../message';
 /** The frequency planner. */
 export const planner = {
   'planner.open': 'Frequenzen planen …',
-  'planner.title': 'Ein Frequenzplan',
+  'planner.title': 'Frequenzplan',
   'planner.lead':
     'Eine Stufe für jeden Kanal, sodass zugleich laufende Kanäle einander am wenigsten stören. Feste Kanäle und vorgegebene Frequenzen bleiben, wie sie sind.',
   'planner.aim': 'Gesucht',
@@ -31,9 +31,9 @@ export const planner = {
   'planner.falseCalls': 'Fehlanforderungen wahrscheinlich',
   'planner.pairs': 'Paare nach Urteil, jetzt → geplant',
 
-  'planner.proven': 'Bewiesen: Keine Stufen lassen weniger als {smallest}.',
+  'planner.proven': 'Bewiesen: Keine Wahl der Stufen kommt unter {smallest}.',
   'planner.notProven':
-    'Nicht als beste bewiesen, aber keine Stufen lassen weniger als {bound}, das ist {share} niedriger.',
+    'Nicht als beste Wahl bewiesen, aber keine kommt unter {bound}, das wären {share} weniger.',
   'planner.couldBe': 'Mit mehr Änderungen könnte die größte Welligkeit {smallest} sein.',
 
   'planner.nothing.noPairs':

@@ -109,7 +109,7 @@ export const readout = {
 
   'response.title': 'Verstimmung je Fahrzeug, zur Schwelle',
   'response.paths':
-    'Zweiräder auf ihrer schlechtesten Fahrlinie, andere in der Mitte des Fahrstreifens. Alle Fahrlinien: Überfahrt, Quer zum Fahrstreifen.',
+    'Zweiräder auf ihrer schlechtesten Fahrlinie, andere in der Mitte des Fahrstreifens. Alle Fahrlinien: „Überfahrt“, „Quer“.',
   'response.following': 'Verstimmung, der Zeichnung von eben …',
   'response.caption':
     'Den Fahrstreifen entlanggefahrene Fahrzeuge: die kleinste Verstimmung aller Fahrlinien',

@@ -30,38 +30,21 @@ export const shell = {
   'saving.where':
     'Ihre Arbeit wird laufend in diesem Browser aufbewahrt. Sichern Sie sie in eine Datei, um sie anderswo zu haben.',
 
-  'theme.title': 'Farben',
-  'theme.system': 'Farben wie im System',
-  'theme.light': 'Helle Farben',
-  'theme.dark': 'Dunkle Farben',
-
   'units.metric': 'Metrisch',
   'units.imperial': 'Fuß und Zoll',
   'units.metricShort': 'm',
   'units.imperialShort': 'ft',
 
   'help.open': 'Hilfe und Tasten',
-  'help.title': 'Hilfe und Tasten',
-  'help.intro':
-    'Zeichnen Sie Schleifen mit den Werkzeugen links, ziehen Sie sie und geben Sie rechts unter Angaben genaue Maße ein. Jeder Wert folgt sofort.',
-  'help.fields':
-    "Ein Feld nimmt jede Einheit: 1,8 m, 180 cm, 6', 6'-6\", 78in. Die Pfeiltasten stellen es schrittweise, mit Umschalt zehnmal so weit. Enter übernimmt die Eingabe, Escape verwirft sie.",
-  'help.command': 'Befehl',
-  'help.keys': 'Tasten',
-  'help.none': 'keine Taste',
-  'help.model': 'Was die Werte nicht enthalten',
-  'help.modelText':
-    'Ein Fahrzeug ist ein Satz ebener Platten und geschlossener Ringe aus vollkommenem Leiter in wirksamer Höhe. Eisen, das an den Rädern die Induktivität etwas hebt, und die Lücken eines echten Fahrzeugbodens sind nicht nachgebildet. Messen Sie vor Ort, ehe Sie sich auf eine knappe Reserve verlassen.',
-  'legend.title': 'Linien auf dem Plan',
-  'legend.sawCut': 'Schleife: ihr Fugenschnitt; der Pfeil ist der Wickelsinn',
-  'legend.sharedCut': 'Fuge, die sich zwei Hälften einer Schleife teilen',
-  'legend.tail': 'Anschlussende, verdrillt, von der Schleife zum Schacht',
-  'legend.leadIn': 'Zuleitungskabel, vom Schacht zum Schaltschrank',
-  'legend.mat': 'Bewehrungsmatte',
-  'legend.plate': 'Stahlplatte',
-  'help.version': 'Version {version}',
+  'settings.open': 'Einstellungen',
 
   'dialog.close': 'Schließen',
+
+  'sheet.title': 'Unter dem Plan',
+  'sheet.taller': 'Hierfür mehr Platz',
+  'sheet.lower': 'Mehr Platz für den Plan',
+
+  'term.explain': 'Was ist das: {term}',
 
   'caution.title': 'Ehe jemand die Fahrbahn schneidet',
   'caution.traffic': 'Arbeit im fließenden Verkehr braucht eigene Sicherung und Genehmigung.',
@@ -75,15 +58,7 @@ export const shell = {
 
   'new.title': 'Neue Anlage',
   'new.intro':
-    'Wählen Sie die Lage, die Ihrer am nächsten kommt. Was jetzt offen ist, bleibt unter Öffnen, in diesem Browser aufbewahrt.',
-
-  'open.title': 'Anlage öffnen',
-  'open.file': 'Datei öffnen …',
-  'open.drop': 'Sie können auch eine Datei irgendwo auf der Seite ablegen.',
-  'open.kept': 'In diesem Browser aufbewahrt',
-  'open.looking': 'Wird gesucht …',
-  'open.nothingKept': 'Noch nichts: Eine Anlage wird hier ab ihrer ersten Änderung aufbewahrt.',
-  'open.cannotLook': 'Dieser Browser lässt die Seite nicht in seinen Speicher sehen.',
+    'Wählen Sie die Situation, die Ihrer am nächsten kommt. Was jetzt offen ist, bleibt unter Öffnen, in diesem Browser aufbewahrt.',
 
   'refused.title': 'Die Datei wurde nicht geöffnet',
   'refused.intro': '{name} enthält keine brauchbare Anlage. Die offene Anlage blieb unberührt.',
@@ -108,7 +83,7 @@ export const shell = {
       '{count} in diesem Browser aufbewahrte Dinge ließen sich nicht lesen. Sie wurden unverändert beiseitegelegt; nichts wurde darüber geschrieben.'
   },
   'banner.downloadSalvage': 'Herunterladen',
-  'banner.recovered': 'Wiederhergestellt, wie es um {time} war. Ältere Zustände stehen unter Öffnen.',
+  'banner.recovered': 'Wiederhergestellt, wie es um {time} war. Ältere Stände stehen unter Öffnen.',
   'banner.update': 'Eine neue Version liegt bereit.',
   'banner.useUpdate': 'Neu laden und benutzen',
   'banner.dismiss': 'Ausblenden'

@@ -1,6 +1,6 @@
 import type { Translation } from '../message';
 
-/** Anlagen, mit denen ein neuer Plan beginnen kann, und die Namen dessen, was darin liegt. */
+/** Anlagen, mit denen eine neue Anlage beginnen kann, und die Namen dessen, was darin liegt. */
 export const situations = {
   'situation.driveway-gate': 'Tor an einer Einfahrt',
   'situation.driveway-gate.gist':

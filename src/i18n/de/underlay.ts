@@ -17,5 +17,6 @@ export const underlay = {
     other:
       'Die Daten von {count} Bildern dieser Anlage lassen sich nicht darstellen: {names}. Sie bleiben erhalten, wie sie sind.'
   },
+  'underlay.step.recovered': 'Bilder aus der Datei übernehmen',
   'underlay.show': 'Platz zeigen'
 } satisfies Partial<Translation>;

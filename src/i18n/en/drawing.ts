@@ -21,6 +21,18 @@ export const drawing = {
   'command.toggle-arc': 'Draw lanes in arcs, or straight on',
 
   'lane.numbered': 'Lane {number}',
+  'lane.length': '{length} long',
+  'lane.direction': 'Direction of travel',
+  'lane.reverse': 'Reverse the direction of travel',
+
+  'corner.title': 'Corner',
+  'corner.number': '{number} of {count}',
+  'corner.x': 'Corner x',
+  'corner.y': 'Corner y',
+  'corner.radius': 'Bend radius',
+  'corner.tooLarge': 'its sides have room for at most {most}',
+  'corner.add': 'Add one behind it',
+  'corner.remove': 'Remove it',
 
   'step.lanes': { one: 'Draw lane', other: 'Draw {count} lanes' },
   'step.path': 'Draw path',

@@ -1,2 +1,45 @@
-/** Keeping, finding again and handing on sites. */
-export const keeping = {} as const;
+/** Keeping, finding again and handing on sites: what stands on the page itself. */
+export const keeping = {
+  'keeping.copyName': '{name} (copy)',
+  'keeping.title.behind': '• {site} (not in its file) – Kerfline',
+  'keeping.title.readOnly': '{site} (read only) – Kerfline',
+  'keeping.readOnly': 'Read only',
+  'keeping.notInFile': 'There are changes that are not in {name} yet.',
+  'keeping.inFile': 'Everything is in {name} too.',
+  'keeping.more': 'More about files',
+  'keeping.saveCopy': 'Save a copy …',
+  'keeping.shareLink': 'Share as a link …',
+  'keeping.sites': 'Sites and earlier states …',
+  'keeping.install': 'Install as a program …',
+  'keeping.goBackStep': 'Go back to {time}',
+  'keeping.link.name': 'The link',
+  'keeping.site': 'The site',
+  'keeping.nothingReadable': 'nothing that can be read',
+
+  'refused.newer':
+    'It was made by a newer release of this program. What this release understands of it can be looked at; the file itself stays as it is.',
+  'refused.lookAtCopy': 'Look at a copy',
+
+  'banner.taken':
+    'Another tab has taken this site over. What you did last in this tab may be only here: a copy keeps it.',
+  'banner.elsewhere': 'This site is open in another tab. Here it can only be looked at.',
+  'banner.newerFile':
+    'This file was made by a newer release. It is shown as far as this release understands it, and can only be looked at.',
+  'banner.takeOver': 'Take over',
+  'banner.workOnCopy': 'Work on a copy',
+  'banner.otherSite': '“{name}” is open in another tab, so this tab has started with a site of its own.',
+  'banner.showOther': 'Show it here too',
+  'banner.newerRelease':
+    'Not saved: a newer release of Kerfline keeps this site now. Save to a file, then reload the page.',
+  'banner.takenNotSaved': 'Not saved: another tab has this site now.',
+  'banner.reminder':
+    'For a day or more, changes to this site are kept in this browser only. Clearing the browser’s data would clear them too.',
+  'banner.link.opened': 'Opened from a link, as a site of its own. Nothing that you had was replaced.',
+  'banner.link.pictures':
+    'Opened from a link, as a site of its own, without the pictures that lay under it. Nothing that you had was replaced.',
+  'banner.link.cut':
+    'The link is not whole: its end is missing. Nothing was opened; ask for the link again, or for a file.',
+  'banner.link.damaged':
+    'The link was changed on its way and does not add up. Nothing was opened; ask for the link again, or for a file.',
+  'banner.link.newer': 'The link was made by a newer release. Nothing was opened; reload the page to get it.'
+} as const;

@@ -43,8 +43,15 @@ export const plan = {
       'Plan of {site}: {count} loops, {lanes} lanes, {vehicles} vehicles. The outline lists everything on it.'
   },
   'plan.role': 'drawing',
-  'plan.hint': 'Drag the car across a loop, or a corner of a loop, and watch the figures follow.',
-  'plan.hintDone': 'Hide this hint',
+  'hint.title': 'First steps',
+  'hint.done': 'Hide the first steps; the settings bring them back',
+  'hint.dragVehicle': 'Drag the vehicle across a loop: its circuit answers above.',
+  'hint.placeVehicle': 'Place a vehicle and drag it across a loop: its circuit answers above.',
+  'hint.dragCorner': 'Select a loop and drag its corner: L, Q and the frequency follow.',
+  'hint.drawLoop': 'Take a loop from the tools and draw it from corner to corner.',
+  'hint.typeSize': "Type a size in the details, in any unit: 1.8m, 6', 72in.",
+
+  'plan.back': 'Back to the drawing',
   'plan.view': 'View',
   'plan.zoomIn': 'Zoom in',
   'plan.zoomOut': 'Zoom out',

@@ -25,6 +25,7 @@ export const reading = {
   'read.number': 'a number from {min} to {max}',
   'read.textRange': 'a text of {least} to {most} printable characters',
   'read.textAtMost': 'a text of at most {most} characters',
+  'read.bytes': 'bytes as base64, at most {most} characters',
   'read.orNull': '{expected} or null',
   'read.trueOrFalse': 'true or false',
   'read.numbers': 'a list of {count} numbers',

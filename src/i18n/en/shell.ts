@@ -27,38 +27,21 @@ export const shell = {
   'saving.notSaved': 'Not saved',
   'saving.where': 'Your work is kept in this browser as you go. Save it to a file to keep it anywhere else.',
 
-  'theme.title': 'Theme',
-  'theme.system': 'Theme of the system',
-  'theme.light': 'Light theme',
-  'theme.dark': 'Dark theme',
-
   'units.metric': 'Metric',
   'units.imperial': 'Imperial',
   'units.metricShort': 'm',
   'units.imperialShort': 'ft',
 
   'help.open': 'Help and keys',
-  'help.title': 'Help and keys',
-  'help.intro':
-    'Draw loops with the tools on the left, drag them, and type exact sizes in the details on the right. Every figure follows at once.',
-  'help.fields':
-    "A field takes any unit: 1.8 m, 180 cm, 6', 6'-6\", 78in. The arrow keys step it, with Shift ten times as far. Enter takes the entry, Escape drops it.",
-  'help.command': 'Command',
-  'help.keys': 'Keys',
-  'help.none': 'no key',
-  'help.model': 'What the figures leave out',
-  'help.modelText':
-    'A vehicle is a set of flat plates and closed rings of perfect conductor at effective heights. Iron, which raises the inductance a little at the wheels, and the gaps of a real underside are not modelled. Measure on site before you rely on a narrow margin.',
-  'legend.title': 'Lines on the plan',
-  'legend.sawCut': 'Loop: its saw cut; the arrow is the winding sense',
-  'legend.sharedCut': 'Slot that two halves of a loop share',
-  'legend.tail': 'Tail, twisted, from the loop to the pull box',
-  'legend.leadIn': 'Lead-in cable, from the pull box to the cabinet',
-  'legend.mat': 'Steel mat',
-  'legend.plate': 'Steel plate',
-  'help.version': 'Release {version}',
+  'settings.open': 'Settings',
 
   'dialog.close': 'Close',
+
+  'sheet.title': 'Under the plan',
+  'sheet.taller': 'More room for this',
+  'sheet.lower': 'More room for the plan',
+
+  'term.explain': 'What is this: {term}',
 
   'caution.title': 'Before anyone cuts the road',
   'caution.traffic': 'Work in live traffic needs its own protection and permission.',
@@ -71,14 +54,6 @@ export const shell = {
   'new.title': 'New site',
   'new.intro':
     'Choose the situation that is nearest to yours. What is open now stays under Open, kept in this browser.',
-
-  'open.title': 'Open a site',
-  'open.file': 'Open a file …',
-  'open.drop': 'You can also drop a file anywhere on the page.',
-  'open.kept': 'Kept in this browser',
-  'open.looking': 'Looking …',
-  'open.nothingKept': 'Nothing yet: a site is kept here from its first change on.',
-  'open.cannotLook': 'This browser does not let the page look into its storage.',
 
   'refused.title': 'The file was not opened',
   'refused.intro':

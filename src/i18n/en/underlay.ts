@@ -14,5 +14,6 @@ export const underlay = {
     one: 'The bytes of a picture of this site cannot be shown: {names}. They are kept as they are.',
     other: 'The bytes of {count} pictures of this site cannot be shown: {names}. They are kept as they are.'
   },
+  'underlay.step.recovered': 'Take pictures over from the file',
   'underlay.show': 'Show the place'
 } as const;

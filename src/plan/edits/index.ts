@@ -22,6 +22,7 @@ export * from './probes';
 export * from './remove';
 export * from './rename';
 export * from './routes';
+export { thingsOn } from './scale';
 export * from './site-fields';
 export * from './steel';
 export { steelBox, type SteelBox } from './steel-box';

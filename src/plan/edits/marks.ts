@@ -61,3 +61,25 @@ export function stretchMark(
 
 /** Degrees, 0 = along +x. */
 export const directionOf = ({ points: [from, to] }: Mark): number => (from && to ? bearing(from, to) : 0);
+
+/** Whether the last point is joined to the first one. */
+export const enclosesArea = (kind: MarkKind): boolean => kind === 'island' || kind === 'cover';
+
+/** A point in the middle of the side that begins at another one; the last side of an area leads back to its first. */
+export function addMarkPoint(site: Site, id: string, after: number): Site {
+  const mark = site.marks.find((each) => each.id === id);
+  const next = mark && enclosesArea(mark.kind) && after === mark.points.length - 1 ? 0 : after + 1;
+  const [from, to] = [mark?.points[after], mark?.points[next]];
+  if (!mark || !from || !to) return site;
+  const middle = tidyPoint([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2]);
+  return updateMark(site, id, { points: mark.points.toSpliced(after + 1, 0, middle) });
+}
+
+/** A line keeps two points, an area three. */
+export const fewestPoints = ({ kind }: Mark): number => (enclosesArea(kind) ? 3 : 2);
+
+export function removeMarkPoint(site: Site, id: string, index: number): Site {
+  const mark = site.marks.find((each) => each.id === id);
+  if (!mark?.points[index] || mark.points.length <= fewestPoints(mark)) return site;
+  return updateMark(site, id, { points: mark.points.toSpliced(index, 1) });
+}

@@ -1,6 +1,7 @@
 /** What the schema wants at a place of the document, in words: both bounds of a number, all choices of a list. */
 import { t } from '#i18n/message';
 import { z } from 'zod';
+import { BASE64 } from '../schema/drawing';
 import type { Path } from './problem';
 
 const choices = (values: readonly unknown[]): string =>
@@ -33,9 +34,15 @@ function numberOf(schema: z.ZodNumber): string {
   return schema.isInt ? t('read.wholeNumber', bounds) : t('read.number', bounds);
 }
 
+const isBytes = (schema: z.ZodString): boolean =>
+  (schema.def.checks ?? []).some(
+    (check) => check instanceof z.core.$ZodCheckRegex && check._zod.def.pattern === BASE64
+  );
+
 function textOf(schema: z.ZodString): string {
   const least = schema.minLength ?? 0;
   const most = String(schema.maxLength);
+  if (isBytes(schema)) return t('read.bytes', { most });
   return least > 0 ? t('read.textRange', { least, most }) : t('read.textAtMost', { most });
 }
 

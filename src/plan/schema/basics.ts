@@ -12,7 +12,7 @@ export const id = z
   .string()
   .min(1)
   .max(80)
-  .regex(/^[^\p{C}]+$/u, { error: 'printable text' });
+  .regex(/^[^\p{C}]+$/u);
 export const name = z.string().max(COUNTS.nameLength);
 export const note = z.string().max(COUNTS.noteLength);
 const coordinate = within(BOUNDS.coordinate);

@@ -33,7 +33,7 @@ const pixel = z.tuple([
   within({ min: 0, max: COUNTS.picturePixels })
 ]);
 
-const BASE64 = /^[A-Za-z0-9+/]*={0,2}$/;
+export const BASE64 = /^[A-Za-z0-9+/]*={0,2}$/;
 
 /** A picture laid under the plan. */
 export const underlay = z.looseObject({

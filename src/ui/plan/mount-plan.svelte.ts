@@ -41,6 +41,12 @@ export function mountPlan(
       canvas.setPenDraws(bench.settings.penDraws);
     });
     $effect(() => {
+      const tolerance = bench.settings.snapTolerance;
+      untrack(() => {
+        bench.editor.setSnap({ ...bench.state.snap, tolerance });
+      });
+    });
+    $effect(() => {
       const probe = watchedProbe(bench.shown, bench.state.selection);
       const figures = figuresOf(bench.shown, bench.assessment, bench.settings.liveFigure, probe);
       canvas.setResults(figures, severitiesOf(bench.shown, bench.assessment));

@@ -8,3 +8,5 @@ export const SHAPE_ICONS: Readonly<Record<ShapeKind, readonly string[]>> = {
   circle: ['M12 4a8 8 0 1 1 0 16a8 8 0 1 1 0-16z'],
   polygon: ['M6 5l11 2l3 8l-8 5l-8-6z']
 };
+
+export const isShapeTool = (tool: string): tool is ShapeKind => tool in SHAPE_ICONS;

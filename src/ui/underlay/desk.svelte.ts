@@ -20,10 +20,13 @@ const FILLED = 0.8;
 
 export class UnderlayDesk {
   task = $state.raw<Task | null>(null);
-  /** What was done to the picture that came in last, or how it was scaled. */
+  /** What was done to the picture that came in last. */
   notice = $state.raw('');
-  #pictures = $state.raw<Pictures>(new Map());
-  #dismissed = $state.raw<ReadonlySet<string>>(new Set());
+  /** How a picture was scaled, and the drawing of which that is the last change. */
+  result = $state.raw<{ readonly text: string; readonly revision: number } | null>(null);
+  #pictures = $state.raw<Pictures | null>(null);
+  /** Ids of pictures about which nothing more is to be said. */
+  #dismissed = $state.raw<readonly string[]>([]);
   readonly #bench: Bench;
   /** The picture whose place the next one takes. */
   #replaced: string | null = null;
@@ -39,7 +42,7 @@ export class UnderlayDesk {
 
   #warnedOf(isConcerned: (underlay: Underlay) => boolean): readonly Underlay[] {
     return this.#bench.state.site.underlays.filter(
-      (underlay) => isConcerned(underlay) && !this.#dismissed.has(underlay.id)
+      (underlay) => isConcerned(underlay) && !this.#dismissed.includes(underlay.id)
     );
   }
 
@@ -49,12 +52,12 @@ export class UnderlayDesk {
 
   get broken(): readonly Underlay[] {
     return this.#warnedOf(
-      ({ picture }) => picture !== null && this.#pictures.get(picture)?.kind === 'broken'
+      ({ picture }) => picture !== null && this.#pictures?.get(picture)?.kind === 'broken'
     );
   }
 
   dismiss(underlays: readonly Underlay[]): void {
-    this.#dismissed = new Set([...this.#dismissed, ...underlays.map(({ id }) => id)]);
+    this.#dismissed = [...this.#dismissed, ...underlays.map(({ id }) => id)];
   }
 
   /** Lets the person choose a file; with `replaced`, for the place of that picture. */

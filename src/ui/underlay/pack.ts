@@ -75,7 +75,7 @@ export function pictureOf({ blob, mediaType, width, height }: Packed): Promise<P
       reject(reader.error ?? new Error('unreadable'));
     };
     reader.onload = () => {
-      const address = String(reader.result);
+      const address = typeof reader.result === 'string' ? reader.result : '';
       resolve({ mediaType, data: address.slice(address.indexOf(',') + 1), width, height });
     };
     reader.readAsDataURL(blob);

@@ -2,7 +2,6 @@
 import {
   getDocument,
   GlobalWorkerOptions,
-  PasswordException,
   VerbosityLevel,
   type PDFDocumentProxy
 } from 'pdfjs-dist/legacy/build/pdf.mjs';
@@ -58,7 +57,7 @@ export async function openPages(file: Blob): Promise<Opening> {
     };
   } catch (problem) {
     void task.destroy();
-    const isLocked = problem instanceof PasswordException;
+    const isLocked = problem instanceof Error && problem.name === 'PasswordException';
     return { ok: false, reason: t(isLocked ? 'underlay.password' : 'underlay.damagedPdf') };
   }
 }

@@ -39,10 +39,10 @@ function below(input: ToolPointer, { site, selection, viewport }: Scene): Ref | 
 function clicked({ start, handle, pick }: Press, scene: Scene): readonly Ref[] {
   const { selection } = scene;
   if (handle) return selection;
+  const beneath = start.alt && !start.shift ? below(start, scene) : null;
+  if (beneath) return [beneath];
   if (!pick) return start.shift ? selection : [];
-  if (start.shift) return toggled(selection, pick.ref);
-  const ref = start.alt ? below(start, scene) : pick.ref;
-  return ref ? [ref] : [];
+  return start.shift ? toggled(selection, pick.ref) : [pick.ref];
 }
 
 export function pressing(press: Press): ToolState {

@@ -1,6 +1,8 @@
 /** What the page says before anything else is asked for. */
 import type { Translation } from '../../message';
 import { arrange } from '../arrange';
+import { calculation } from '../calculation';
+import { canvas } from '../canvas';
 import { catalogue } from '../catalogue';
 import { details } from '../details';
 import { drawing } from '../drawing';
@@ -22,6 +24,8 @@ import { wiring } from '../wiring';
 
 export const messages = {
   ...arrange,
+  ...calculation,
+  ...canvas,
   ...catalogue,
   ...details,
   ...drawing,

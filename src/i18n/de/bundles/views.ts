@@ -13,12 +13,14 @@ import { glossary } from '../glossary';
 import { help } from '../help';
 import { language } from '../language';
 import { map } from '../map';
+import { marks } from '../marks';
 import { passing } from '../passing';
 import { planner } from '../planner';
 import { section } from '../section';
 import { settings } from '../settings';
 import { simulator } from '../simulator';
 import { situations } from '../situations';
+import { sites } from '../sites';
 import { speed } from '../speed';
 import { traffic } from '../traffic';
 import { underlayViews } from '../underlay-views';
@@ -39,12 +41,14 @@ export const messages = {
   ...help,
   ...language,
   ...map,
+  ...marks,
   ...passing,
   ...planner,
   ...section,
   ...settings,
   ...simulator,
   ...situations,
+  ...sites,
   ...speed,
   ...traffic,
   ...underlayViews,

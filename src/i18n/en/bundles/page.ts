@@ -1,5 +1,7 @@
 /** What the page says before anything else is asked for. */
 import { arrange } from '../arrange';
+import { calculation } from '../calculation';
+import { canvas } from '../canvas';
 import { catalogue } from '../catalogue';
 import { details } from '../details';
 import { drawing } from '../drawing';
@@ -21,6 +23,8 @@ import { wiring } from '../wiring';
 
 export const messages = {
   ...arrange,
+  ...calculation,
+  ...canvas,
   ...catalogue,
   ...details,
   ...drawing,

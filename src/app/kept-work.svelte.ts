@@ -1,0 +1,370 @@
+/** The site that is open: whose it is, where it is kept, which file it has, and how another one takes its place. */
+import type { Editor } from '#editor/types';
+import { t } from '#i18n/message';
+import { updateSite } from '#plan/edits/index';
+import { readNewer } from '#plan/newer';
+import { readSite, writeSite } from '#plan/read';
+import type { Site } from '#plan/schema';
+import { createAutosave, type Autosave, type SaveState } from '#storage/autosave';
+import {
+  fileNameFor,
+  LARGEST_FILE,
+  openFile,
+  readContent,
+  saveFile,
+  type FileContent,
+  type FileHandle,
+  type FileHost,
+  type Opened
+} from '#storage/files';
+import { refusalOf } from '#storage/refusal';
+import type { KeptState, SetAside } from '#storage/states';
+import type { StoredValue } from '#storage/stored-value';
+import type { RefusedFile, Salvage, Saving } from '#ui/bench';
+import type { Keeping, LinkNotice, Tenure } from '#ui/keeping';
+import { copyName, enterSlot, freshSlot, type Desk } from './enter-slot';
+import { withPicturesOfFile } from './file-pictures';
+import { FileRecord } from './file-record.svelte';
+import { InstallOffer } from './install.svelte';
+import type { Start } from './start';
+
+export interface KeptWorkParts extends Desk {
+  readonly start: Start;
+  readonly files: () => FileHost;
+  /** Which slot this tab has, over a reload. */
+  readonly tabSlot: StoredValue<string | null>;
+}
+
+const megabytes = (bytes: number) => (bytes / 1e6).toFixed(0);
+
+function after(delay: number, callback: () => void): () => void {
+  const timer = setTimeout(callback, delay * 1000);
+  return () => {
+    clearTimeout(timer);
+  };
+}
+
+const savingOf = (state: SaveState): Saving =>
+  state.kind === 'not saved' ? { kind: state.kind, why: state.why.kind, detail: state.why.detail } : state;
+
+export class KeptWork implements Keeping {
+  #saving = $state.raw<Saving>({ kind: 'saved' });
+  #tenure: Tenure;
+  #slot: string;
+  #salvage: readonly Salvage[];
+  #recoveredFrom: number | null;
+  #elsewhere: Keeping['elsewhere'];
+  #refusedFile = $state.raw<RefusedFile | null>(null);
+  #linkNotice = $state.raw<LinkNotice | null>(null);
+
+  readonly #parts: KeptWorkParts;
+  readonly #editor: Editor;
+  /** Opens another site in the place of the open one, with everything else that has to happen then. */
+  readonly #replace: (open: () => void) => void;
+  readonly #autosave: Autosave<Site>;
+  readonly #file: FileRecord;
+  readonly #install = new InstallOffer();
+  /** As the editor has it. */
+  #site: Site;
+  #newerText: string | null = null;
+  #isOpening = false;
+
+  constructor(parts: KeptWorkParts, editor: Editor, replace: (open: () => void) => void) {
+    const { start } = parts;
+    this.#parts = parts;
+    this.#editor = editor;
+    this.#replace = replace;
+    this.#slot = start.slot;
+    this.#site = editor.state.site;
+    this.#tenure = $state.raw(start.tenure);
+    this.#salvage = $state.raw(start.salvage);
+    this.#recoveredFrom = $state.raw(start.recoveredFrom);
+    this.#elsewhere = $state.raw(start.elsewhere);
+    parts.tabSlot.set(start.slot);
+    editor.setReadOnly(start.tenure !== 'own');
+    this.#autosave = createAutosave<Site>({
+      store: parts.store,
+      writer: parts.writer,
+      slot: start.slot,
+      describe: (site) => ({ name: site.name, text: writeSite(site) }),
+      now: Date.now,
+      after,
+      onState: (state) => {
+        this.#saving = savingOf(state);
+        if (state.kind === 'not saved' && state.why.kind === 'taken') this.lost(this.#slot);
+      }
+    });
+    this.#file = new FileRecord(parts.store, parts.writer);
+    this.#file.begin(start.record, this.#site);
+    this.#install.watch();
+  }
+
+  /** The site as it was committed last. */
+  follow(site: Site): void {
+    if (site === this.#site) return;
+    this.#site = site;
+    if (this.#isOpening || this.#tenure !== 'own') return;
+    this.#recoveredFrom = null;
+    this.#linkNotice = null;
+    this.#autosave.changed(site);
+    this.#file.follow(site);
+  }
+
+  get slot() {
+    return this.#slot;
+  }
+  get saving() {
+    return this.#saving;
+  }
+  get tenure() {
+    return this.#tenure;
+  }
+  get salvage() {
+    return this.#salvage;
+  }
+  get recoveredFrom() {
+    return this.#recoveredFrom;
+  }
+  get refusedFile() {
+    return this.#refusedFile;
+  }
+  get elsewhere() {
+    return this.#elsewhere;
+  }
+  get linkNotice() {
+    return this.#linkNotice;
+  }
+  get file() {
+    return this.#file.shown(this.#site);
+  }
+  get isReminderDue() {
+    return this.#tenure === 'own' && this.#file.isReminderDue;
+  }
+  get canInstall() {
+    return this.#install.isThere;
+  }
+
+  dismissReminder() {
+    this.#file.dismissReminder();
+  }
+  dismissElsewhere() {
+    this.#elsewhere = null;
+  }
+  dismissLinkNotice() {
+    this.#linkNotice = null;
+  }
+  dismissSalvage() {
+    this.#salvage = [];
+  }
+  dismissRecovery() {
+    this.#recoveredFrom = null;
+  }
+  dismissRefusedFile() {
+    this.#refusedFile = null;
+    this.#newerText = null;
+  }
+  install() {
+    return this.#install.take();
+  }
+
+  /** A site that is nowhere yet: it gets a slot of its own and is kept at once. */
+  openNew(site: Site, file: { readonly name: string; readonly handle: FileHandle | null } | null = null) {
+    const slot = freshSlot();
+    void this.#parts.tenancy.hold(slot);
+    this.#show(site, slot, 'own');
+    this.#file.begin({ slot, file: null, unfiledSince: null, isReminded: false }, this.#site);
+    if (file) this.#file.saved(file, this.#site);
+    else this.#file.follow(this.#site);
+    this.#autosave.changed(this.#site);
+  }
+
+  async open(slot: string) {
+    if (slot === this.#slot && this.#tenure !== 'newer') return;
+    await this.#autosave.flush();
+    await this.#enter(slot);
+  }
+
+  async takeOver() {
+    const slot = this.#slot;
+    await this.#parts.tenancy.takeOver(slot);
+    await this.#enter(slot);
+  }
+
+  workOnCopy() {
+    this.openNew(updateSite(this.#site, { name: copyName(this.#site.name) }));
+  }
+
+  /** Another tab asks for a slot that this one holds. */
+  async letGo(slot: string) {
+    await this.#autosave.flush();
+    this.lost(slot);
+    this.#parts.tenancy.release(slot);
+  }
+
+  /** Another tab has it now; what has not been written stays on the screen, for a copy. */
+  lost(slot: string) {
+    if (slot !== this.#slot || this.#tenure !== 'own') return;
+    this.#tenure = 'taken';
+    this.#editor.setReadOnly(true);
+    this.#autosave.drop();
+  }
+
+  async openFile() {
+    try {
+      this.#take(await openFile(this.#parts.files()));
+    } catch (problem) {
+      this.#refuseUnreadable(t('file.chosen'), problem);
+    }
+  }
+
+  async openDropped(file: FileContent) {
+    try {
+      this.#take(await readContent(file));
+    } catch (problem) {
+      this.#refuseUnreadable(file.name, problem);
+    }
+  }
+
+  openNewer() {
+    const site = this.#newerText === null ? null : readNewer(this.#newerText);
+    this.dismissRefusedFile();
+    if (!site) return;
+    const slot = freshSlot();
+    this.#show(site, slot, 'newer');
+    this.#file.begin({ slot, file: null, unfiledSince: null, isReminded: false }, this.#site);
+  }
+
+  async saveFile(asCopy = false) {
+    // Written by this release it would lose what only the newer one knows.
+    if (this.#tenure === 'newer') return;
+    const slot = this.#slot;
+    const handle = asCopy ? null : this.#file.handle;
+    const shown = this.#site;
+    const site = await withPicturesOfFile(shown, handle);
+    if (site !== shown && this.#site === shown)
+      this.#editor.commit({ label: t('underlay.step.recovered'), site });
+    const text = writeSite(site);
+    const saved = await saveFile(this.#parts.files(), text, fileNameFor(site.name), handle);
+    if (saved.kind === 'cancelled' || slot !== this.#slot) return;
+    // A copy is a copy: Save goes on writing to the file that there was.
+    if (asCopy && this.#file.handle) return;
+    this.#file.saved({ name: saved.name, handle: saved.kind === 'saved' ? saved.handle : null }, site);
+  }
+
+  async makeLink() {
+    const { makeLink } = await import('./share');
+    return makeLink(this.#site);
+  }
+
+  /** Of what an address ends in; whatever is wrong with it, what is open stays. */
+  async openLink(hash: string) {
+    const { readShared } = await import('./share');
+    const found = await readShared(hash);
+    if (found.kind === 'none') return;
+    if (found.kind === 'refused') {
+      this.#refusedFile = { name: t('keeping.link.name'), problems: found.problems };
+      return;
+    }
+    if (found.kind === 'site') this.openNew(found.site);
+    this.#linkNotice = found.kind === 'site' ? found.notice : found.kind;
+  }
+
+  async sites() {
+    const { createSites } = await import('./sites');
+    return createSites({
+      ...this.#parts,
+      here: () => (this.#tenure === 'newer' ? null : this.#slot),
+      site: () => this.#site,
+      flush: () => this.flush(),
+      openNew: (site) => {
+        this.openNew(site);
+      },
+      open: (slot) => this.open(slot),
+      change: (site, label) => {
+        this.#autosave.beginState();
+        this.#editor.commit({ label, site });
+      }
+    });
+  }
+
+  downloadAside({ key, text }: Pick<SetAside, 'key' | 'text'>) {
+    this.#parts.files().download(text, `${key.replace(/[^\w.-]+/g, '-')}.txt`);
+  }
+
+  /** Writes what waits; for the moment when the page goes out of sight. */
+  flush() {
+    return this.#autosave.flush();
+  }
+
+  /** For the moment when the page goes away: what a write may not reach any more. */
+  unsaved(): readonly KeptState[] {
+    return this.#autosave.unsaved();
+  }
+
+  async #enter(slot: string) {
+    const { slot: _, tenure, record, recovery } = await enterSlot(this.#parts, slot);
+    this.#salvage = [...this.#salvage, ...recovery.aside];
+    const { found, refusal } = recovery;
+    if (!found || tenure === 'newer release') {
+      this.#parts.tenancy.release(slot);
+      const reason = refusal?.detail ?? t('keeping.nothingReadable');
+      this.#refuseUnreadable(t('keeping.site'), new Error(reason));
+      return;
+    }
+    this.#show(found.document, slot, tenure);
+    this.#file.begin(record, this.#site);
+  }
+
+  #show(site: Site, slot: string, tenure: Tenure) {
+    const before = this.#slot;
+    if (before !== slot)
+      void this.#autosave.flush().then(() => {
+        if (this.#slot !== before) this.#parts.tenancy.release(before);
+      });
+    this.#slot = slot;
+    if (tenure !== 'newer') this.#parts.tabSlot.set(slot);
+    this.#autosave.beginSite(slot);
+    this.#tenure = tenure;
+    this.#recoveredFrom = null;
+    this.#elsewhere = null;
+    this.#linkNotice = null;
+    this.#isOpening = true;
+    this.#replace(() => {
+      this.#editor.setReadOnly(tenure !== 'own');
+      this.#editor.open(site);
+    });
+    this.#site = this.#editor.state.site;
+    this.#isOpening = false;
+  }
+
+  #take(opened: Opened) {
+    if (opened.kind === 'cancelled') return;
+    if (opened.kind === 'too large') {
+      const problem = {
+        path: '',
+        found: t('file.tooLarge', { size: megabytes(opened.size) }),
+        expected: t('file.atMost', { size: megabytes(LARGEST_FILE) })
+      };
+      this.#refusedFile = { name: opened.name, problems: [problem], isNewer: false };
+      return;
+    }
+    const { name, text, handle } = opened;
+    const reading = readSite(text);
+    if (reading.ok) {
+      this.openNew(reading.site, { name, handle });
+      return;
+    }
+    const isNewer = readNewer(text) !== null;
+    this.#newerText = isNewer ? text : null;
+    this.#refusedFile = { name, problems: reading.problems, isNewer };
+  }
+
+  #refuseUnreadable(name: string, problem: unknown) {
+    const found = t('file.unreadable', { reason: refusalOf(problem).detail });
+    this.#refusedFile = {
+      name,
+      problems: [{ path: '', found, expected: t('file.readable') }],
+      isNewer: false
+    };
+  }
+}
