@@ -69,12 +69,12 @@ async function damage(desk: Desk, text: string): Promise<void> {
           reject(new Error('cannot open'));
         };
         opening.onsuccess = () => {
-          const change = opening.result.transaction('states', 'readwrite');
-          const cursor = change.objectStore('states').openCursor();
+          const change = opening.result.transaction('texts', 'readwrite');
+          const cursor = change.objectStore('texts').openCursor();
           cursor.onsuccess = () => {
             const at = cursor.result;
             if (!at) return;
-            at.update({ ...(at.value as object), text: damaged });
+            at.update(damaged);
             at.continue();
           };
           change.oncomplete = () => {

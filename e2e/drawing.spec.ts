@@ -1,6 +1,16 @@
 import { Desk } from './hands';
 import { expect, test } from './support/test';
 
+interface SavedLane {
+  readonly bends?: { readonly radii: readonly number[] };
+}
+
+interface SavedMark {
+  readonly points: readonly (readonly [number, number])[];
+  readonly opening?: unknown;
+  readonly offset?: number;
+}
+
 for (const shape of ['Rectangle', 'Quadrupole', 'Diagonal', 'Circle']) {
   test(`a ${shape.toLowerCase()} drawn with the pointer is read at once`, async ({ page }) => {
     const desk = new Desk(page);
@@ -65,4 +75,87 @@ test('what is deleted is gone, with its figures', async ({ page }) => {
   await page.keyboard.press('Delete');
   expect(await desk.loopCount()).toBe(0);
   await expect(desk.tables).toContainText('No circuit yet');
+});
+
+test('two lanes in a bend are drawn in one go, and their corner can be bent by a figure', async ({
+  page
+}) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.startFrom('Blank');
+  await desk.takeTool('Lane');
+  const options = page.getByRole('group', { name: 'Options: Lane' });
+  await options.getByLabel('Lanes').selectOption('2');
+  await options.getByLabel('Bend radius').fill('6 m');
+  await options.getByLabel('Bend radius').press('Enter');
+  await desk.click([-200, 60]);
+  await desk.click([120, 60]);
+  await desk.click([120, -120]);
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('button', { name: 'Undo Draw 2 lanes' })).toBeVisible();
+  const { lanes } = JSON.parse(await desk.savedText()) as { lanes: SavedLane[] };
+  expect(lanes).toHaveLength(2);
+  const [left, right] = lanes.map(({ bends }) => bends?.radii[1] ?? 0);
+  expect(right! - left!).toBeCloseTo(3.5, 5);
+  expect((left! + right!) / 2).toBeCloseTo(6, 5);
+
+  await desk.outlineItem('lane').click();
+  await desk.field('Corner').selectOption('2 of 3');
+  await desk.type('Bend radius', '500');
+  await expect(desk.details.getByText(/room for at most/)).toBeVisible();
+  await desk.type('Bend radius', '3');
+  await expect(desk.field('Bend radius')).toHaveValue(/^3/);
+});
+
+test('a gate shows how it swings, and its details say so', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.startFrom('Blank');
+  await desk.takeTool('Gate');
+  await desk.click([-80, 40]);
+  await desk.click([80, 40]);
+  await expect(desk.details.getByRole('heading', { name: 'Gate' })).toBeVisible();
+  await expect(desk.field('Swing, to the left')).toHaveValue(/^90/);
+  await desk.type('Length', '4.2 m');
+  await desk.type('Swing, to the left', '-110');
+  const { marks } = JSON.parse(await desk.savedText()) as { marks: SavedMark[] };
+  const [from, to] = marks[0]!.points;
+  expect(marks[0]!.opening).toEqual({ kind: 'swing', angle: -110 });
+  expect(Math.hypot(to![0] - from![0], to![1] - from![1])).toBeCloseTo(4.2, 6);
+});
+
+test('a dimension is drawn by three clicks and says its length', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.startFrom('Blank');
+  await desk.takeTool('Dimension');
+  await desk.click([-100, 60]);
+  await desk.click([100, 60]);
+  await desk.click([0, 20]);
+  await expect(desk.details.getByRole('heading', { name: 'Dimension' })).toBeVisible();
+  const { marks } = JSON.parse(await desk.savedText()) as { marks: SavedMark[] };
+  const [from, to] = marks[0]!.points;
+  const length = Math.hypot(to![0] - from![0], to![1] - from![1]);
+  expect(Number.parseFloat(await desk.field('Length').inputValue())).toBeCloseTo(length, 2);
+  // A fifth of its length above it.
+  expect(marks[0]!.offset! / length).toBeCloseTo(0.2, 1);
+});
+
+test('a note is written where it was put, and Escape takes it back', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.startFrom('Blank');
+  await desk.takeTool('Note');
+  await desk.click([0, 0]);
+  await page.getByLabel('Text of the note').fill('Look for a joint first');
+  await page.keyboard.press('Enter');
+  await expect(desk.field('Text')).toHaveValue('Look for a joint first');
+  await desk.takeTool('Note');
+  await desk.click([60, 60]);
+  await expect(page.getByLabel('Text of the note')).toBeFocused();
+  await page.keyboard.press('Escape');
+  const { marks } = JSON.parse(await desk.savedText()) as { marks: SavedMark[] };
+  expect(marks).toMatchObject([{ kind: 'note', text: 'Look for a joint first' }]);
+  await desk.undo();
+  expect((JSON.parse(await desk.savedText()) as { marks: SavedMark[] }).marks).toEqual([]);
 });

@@ -100,3 +100,51 @@ test('a picker that is forbidden ends in a download', async ({ page }) => {
   await desk.open({ hasPickers: true });
   expect(JSON.parse(await desk.savedText())).toMatchObject({ format: 'kerfline-site' });
 });
+
+test('a file of a newer version can be looked at as a copy, and is not written to', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.type('Site name', 'Mine');
+  await desk.kept();
+  await desk.openText(JSON.stringify({ ...site, version: 99, name: 'From the future', loops: [loop] }));
+  await page.getByRole('dialog').getByRole('button', { name: 'Look at a copy' }).click();
+  await expect(page).toHaveTitle(/^From the future \(read only\)/);
+  await expect(page.getByText('made by a newer release')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Save', exact: true })).toBeDisabled();
+  await page.reload();
+  await desk.settled();
+  await expect(page).toHaveTitle(/^Mine/);
+});
+
+test('the title and Save say when the file is behind, and the file is found again after a reload', async ({
+  page
+}) => {
+  await page.addInitScript(() => {
+    const picker = async () =>
+      (await navigator.storage.getDirectory()).getFileHandle('kept.json', { create: true });
+    Object.assign(window, { showSaveFilePicker: picker });
+  });
+  const desk = new Desk(page);
+  await desk.open({ hasPickers: true });
+  const save = page.getByRole('button', { name: 'Save', exact: true });
+  await save.click();
+  await expect(save).toHaveAttribute('title', /kept\.json.*Everything is in kept\.json too/);
+  await desk.type('Site name', 'Changed since');
+  await expect(page).toHaveTitle(/^• Changed since \(not in its file\)/);
+  await desk.kept();
+  await page.reload();
+  await desk.settled();
+  await expect(page).toHaveTitle(/^• Changed since/);
+  await expect(save).toHaveAttribute('title', /not in kept\.json yet/);
+  await save.click();
+  await expect(page).toHaveTitle(/^Changed since – /);
+  const content = await page.evaluate(async () => {
+    const handle = await (await navigator.storage.getDirectory()).getFileHandle('kept.json');
+    return (await handle.getFile()).text();
+  });
+  expect(content).toContain('Changed since');
+  await desk.undo();
+  await expect(page).toHaveTitle(/^• /);
+  await desk.redo();
+  await expect(page).toHaveTitle(/^Changed since – /);
+});

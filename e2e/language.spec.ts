@@ -1,35 +1,122 @@
-/** The page in another language: chosen by hand, at once, and with nothing lost. */
-import type { Locator, Page } from '@playwright/test';
+/** The page in another language: as the browser asks, or chosen by hand, at once, and with nothing lost. */
+import type { Page } from '@playwright/test';
 import { Desk } from './hands';
 import { expectAccessible } from './support/axe';
 import { expect, test } from './support/test';
 
-/** Small words that every English sentence has and no German one. */
-const ENGLISH = /\b(the|of|is|are|its|and|with|than|would|that|which|turns?|loops?|wire|lane|save|undo|details)\b/i;
+/** Small words and words of the trade that no German sentence has. */
+const ENGLISH =
+  /\b(the|of|is|are|its|and|with|than|would|be|that|which|this|no|to|by|at|turns?|loops?|wires?|lanes?|save|undo|details|settings?)\b/i;
+/** What is the same in both: names of ours, of units, and of other languages. */
+const SAME = /^(English|Kerfline)$/;
 
-async function choose(page: Page, title: RegExp, field: RegExp, language: string): Promise<void> {
-  await page.getByRole('banner').getByRole('button', { name: title }).click();
-  await page.getByRole('dialog').getByLabel(field).selectOption({ label: language });
+/** Everything that is written on the screen or said of it. */
+async function said(page: Page): Promise<readonly string[]> {
+  const all = await page.evaluate(() => {
+    const attributes = [...document.querySelectorAll('body *')].flatMap((each) =>
+      ['aria-label', 'aria-description', 'aria-roledescription', 'title', 'placeholder', 'alt'].map(
+        (name) => each.getAttribute(name) ?? ''
+      )
+    );
+    return [...attributes, ...document.body.innerText.split('\n')];
+  });
+  return [...new Set(all.map((text) => text.trim()))].filter((text) => text !== '' && !SAME.test(text));
 }
 
-/** Everything that is written on the screen or said of it, line by line. */
-const wordsOf = async (place: Locator): Promise<readonly string[]> =>
-  place.evaluate((root) => {
-    const said = [...root.querySelectorAll('*')].flatMap((each) =>
-      ['aria-label', 'title', 'placeholder'].map((name) => each.getAttribute(name) ?? '')
-    );
-    const written = root instanceof HTMLElement ? root.innerText.split('\n') : [];
-    return [...said, ...written].filter((text) => text.trim() !== '');
+async function expectGerman(page: Page): Promise<void> {
+  const words = await said(page);
+  expect(words.length, 'something is said').toBeGreaterThan(20);
+  expect(
+    words.filter((text) => ENGLISH.test(text)),
+    'English on the page'
+  ).toEqual([]);
+  expect(
+    words.filter((text) => /\d\.\d/.test(text) && !/^(Version|Ausgabe) /.test(text)),
+    'decimal points'
+  ).toEqual([]);
+}
+
+async function choose(page: Page, settings: string, field: string, language: string, close: string) {
+  await page.getByRole('button', { name: settings, exact: true }).click();
+  await page.getByRole('dialog').getByLabel(field, { exact: true }).selectOption({ label: language });
+  await page.getByRole('dialog').getByRole('button', { name: close, exact: true }).click();
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+}
+
+test.describe('a browser that asks for German', () => {
+  test.use({ locale: 'de-AT' });
+
+  test('is answered in German on every view, with decimal commas', async ({ page }) => {
+    await page.goto('./');
+    await expect(page.locator('html')).toHaveAttribute('lang', 'de');
+    await expect(page.getByRole('application')).toBeVisible();
+    await expect(page.locator('[aria-busy="true"]')).toHaveCount(0, { timeout: 20_000 });
+    await expectGerman(page);
+    await expect(page.getByText(/\d,\d+ µH/).first()).toBeVisible();
+
+    for (const tab of await page.getByRole('tab').all()) {
+      await tab.click();
+      await expect(page.locator('[aria-busy="true"]')).toHaveCount(0, { timeout: 20_000 });
+      await expectGerman(page);
+    }
+    await expectAccessible(page);
   });
 
-test('a person works in German, types a comma, and goes back', async ({ page }) => {
+  test('finds German situations, and the site that is begun has German names', async ({ page }) => {
+    await page.goto('./');
+    await page.getByRole('button', { name: 'Neu', exact: true }).click();
+    await expectGerman(page);
+    await page.getByRole('dialog').getByRole('button', { name: 'Tor an einer Einfahrt' }).click();
+    await expect(page).toHaveTitle('Tor an einer Einfahrt – Kerfline');
+    await expectGerman(page);
+  });
+});
+
+test('German is chosen by hand, understands a comma, asks about a point, and gives way again', async ({
+  page
+}) => {
   const desk = new Desk(page);
   await desk.open();
-  await desk.startFrom('Stop line with two lanes');
-  await desk.selectLoop('Left, front');
-  const english = await page.getByRole('region', { name: 'Tables' }).innerText();
-  expect(english).not.toMatch(/\d,\d/);
+  await desk.startFrom('Blank');
+  await desk.takeTool('Rectangle');
+  await desk.drag([-80, -60], [80, 60]);
+  await desk.type('Width', '1.5 m');
+  await desk.settled();
+  await expect(page.getByText(/belongs to no circuit/).first()).toBeVisible();
 
-  await choose(page, /^Settings/, /^Language$/, 'Deutsch');
+  await choose(page, 'Settings', 'Language', 'Deutsch', 'Schließen');
   await expect(page.locator('html')).toHaveAttribute('lang', 'de');
+  await expect(page.getByText(/gehört zu keinem Schleifenkreis/).first()).toBeVisible();
+  await expect(page.getByText(/belongs to no circuit/)).toHaveCount(0);
+
+  const width = page.getByLabel('Breite', { exact: true });
+  await expect(width).toHaveValue('1,5 m');
+  await width.fill('1,8');
+  await width.press('Enter');
+  await expect(width).toHaveValue('1,8 m');
+  await width.fill('1.234');
+  await width.press('Enter');
+  await expect(page.getByText(/schreiben Sie 1,234 mit Komma oder 1234 ohne Punkt/)).toBeVisible();
+  await width.fill('1,234 m');
+  await width.press('Enter');
+  await expect(width).toHaveValue('1,234 m');
+
+  await page.reload();
+  await expect(page.locator('html')).toHaveAttribute('lang', 'de');
+  await choose(page, 'Einstellungen', 'Sprache', 'English', 'Close');
+  await desk.outlineItem('loop').click();
+  await expect(desk.field('Width')).toHaveValue('1.234 m');
+});
+
+test('what was drawn can still be undone after the language has changed', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.startFrom('Blank');
+  await desk.takeTool('Rectangle');
+  await desk.drag([-80, -60], [80, 60]);
+  expect(await desk.loopCount()).toBe(1);
+  await choose(page, 'Settings', 'Language', 'Deutsch', 'Schließen');
+  await page.getByRole('button', { name: /^Rückgängig: / }).click();
+  await choose(page, 'Einstellungen', 'Sprache', 'English', 'Close');
+  expect(await desk.loopCount()).toBe(0);
 });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { Desk } from './hands';
 import { expectAccessible } from './support/axe';
-import { colourOnPlan, dropFile, junction, pdf, png } from './support/pictures';
+import { colourOnPlan, dropFile, junction, pdf, png, scannedPdf } from './support/pictures';
 import { expect, test } from './support/test';
 
 interface Saved {
@@ -37,16 +37,6 @@ test('a junction is traced from a photograph, and the photograph is in the file'
   await expect(page.getByText(/^Scaled: 7\.2\d* m between the points/)).toBeVisible();
   await page.keyboard.press('Escape');
 
-  // A tape over the same two points reads what was typed.
-  await desk.takeTool('Measure');
-  await desk.grab([-60, 20]);
-  await page.keyboard.down('Alt');
-  await desk.carry([60, 20]);
-  await page.mouse.up();
-  await page.keyboard.up('Alt');
-  await page.keyboard.press('Escape');
-
-  await desk.takeTool('Lane');
   for (const x of [-30, 30]) {
     await desk.takeTool('Lane');
     await desk.click([x, 150]);
@@ -162,6 +152,18 @@ test('a page of a PDF is chosen by its picture and laid under the plan', async (
   await desk.type('Opacity, typed', '100 %');
   await expect.poll(() => colourOnPlan(page, [-60, 0])).toEqual([51, 51, 51]);
   await expect.poll(() => colourOnPlan(page, [60, 0])).toEqual([255, 255, 255]);
+});
+
+test('a PDF of one page is laid under at once, also one that was scanned', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.startFrom('Blank');
+  await dropFile(page, 'Scan.pdf', 'application/pdf', scannedPdf());
+  await expect(page.getByRole('form', { name: 'Scale the picture' })).toContainText('“Scan”');
+  await desk.type('Opacity, typed', '100 %');
+  const [left, right] = [[-60, 10], [60, 10]] as const; // prettier-ignore
+  await expect.poll(() => colourOnPlan(page, left)).toEqual([200, 40, 40]);
+  await expect.poll(() => colourOnPlan(page, right)).toEqual([30, 90, 200]);
 });
 
 test('what is no picture is refused in words, and the site stays as it is', async ({ page }) => {

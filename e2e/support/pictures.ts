@@ -56,7 +56,11 @@ export function pdf(pages: number): Buffer {
       `<< /Length ${content.length} >>\nstream\n${content}\nendstream`
     ])
   ];
-  let text = '%PDF-1.4\n';
+  return pdfOf(objects);
+}
+
+function pdfOf(objects: readonly string[]): Buffer {
+  let text = '%PDF-1.5\n';
   const places = objects.map((object, index) => {
     const place = text.length;
     text += `${index + 1} 0 obj\n${object}\nendobj\n`;
@@ -67,6 +71,24 @@ export function pdf(pages: number): Buffer {
   const size = objects.length + 1;
   text += `xref\n0 ${size}\n0000000000 65535 f \n${table}trailer\n<< /Size ${size} /Root 1 0 R >>\nstartxref\n${start}\n%%EOF\n`;
   return Buffer.from(text, 'latin1');
+}
+
+/** Red and blue side by side, 200 × 100 pixels, as JPEG 2000: what many scanned plans are packed in. */
+const SCAN = Buffer.from(
+  'AAAADGpQICANCocKAAAAFGZ0eXBqcDIgAAAAAGpwMiAAAAAtanAyaAAAABZpaGRyAAAAZAAAAMgAAwcHAAAAAAAPY29scgEAAAAAABAAAAH1anAyY/9P/1EALwAAAAAAyAAAAGQAAAAAAAAAAAAAAMgAAABkAAAAAAAAAAAAAwcBAQcBAQcBAf9SAAwAAAABAAUEBAAB/1wAE0BASEhQSEhQSEhQSEhQSEhQ/2QAJQABQ3JlYXRlZCBieSBPcGVuSlBFRyB2ZXJzaW9uIDIuNS40/5AACgAAAAABbgAB/5PPtGQUACrQ783Tfu8BI2jXFz2iqAZ32jM8o4rpz7RYEVBCbR6HjGZaTgAwjNnwgowtH2H8Uc+0VBFQItDlrqIANdgBjxFAdHimcKa8D8faEAAhbdklpNJN18HzhwAiGbvOGmOPx9oSACIanBmoVxL/f8faFgAw0acqr9SJvbK6D8HziAAxfah9G3agn8faFAAxfak+e0ddyIv5w+oRAE+XxRY8XHE5ueHTP39490PuwfOHAFBDxyuuIIPD6hQAUEPHFjxca9k54ncgDCNyJLFsPu/H2jAAg+2vZkMQJAufTxF6qr+QXhEmGLW66sQ/wfOOAIPCruZCujjJ8iwDCQl/x9osAIPCruZ/XUPLmw0BjI53R5hCML+GEg/j9o2Anooxz/7D0F+wAADCQhrSYSES8eMJCIA8GEhH4PzjwJ5fMU//f5FW/gAAAAYSD+P2iACeXzFP/sPQX7AAAMJCX/9//9k=',
+  'base64'
+);
+
+/** A page of 300 × 200 points that is a scan from edge to edge. */
+export function scannedPdf(): Buffer {
+  const content = 'q 300 0 0 200 0 0 cm /Scan Do Q';
+  return pdfOf([
+    '<< /Type /Catalog /Pages 2 0 R >>',
+    '<< /Type /Pages /Count 1 /Kids [3 0 R] >>',
+    '<< /Type /Page /Parent 2 0 R /MediaBox [0 0 300 200] /Contents 4 0 R /Resources << /XObject << /Scan 5 0 R >> >> >>',
+    `<< /Length ${content.length} >>\nstream\n${content}\nendstream`,
+    `<< /Type /XObject /Subtype /Image /Width 200 /Height 100 /Filter /JPXDecode /Length ${SCAN.length} >>\nstream\n${SCAN.toString('latin1')}\nendstream`
+  ]);
 }
 
 export async function dropFile(page: Page, name: string, type: string, bytes: Buffer): Promise<void> {

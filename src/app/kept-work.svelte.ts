@@ -56,6 +56,7 @@ export class KeptWork implements Keeping {
   #elsewhere: Keeping['elsewhere'];
   #refusedFile = $state.raw<RefusedFile | null>(null);
   #linkNotice = $state.raw<LinkNotice | null>(null);
+  #isOnlyHere = $state.raw(false);
 
   readonly #parts: KeptWorkParts;
   readonly #editor: Editor;
@@ -140,6 +141,9 @@ export class KeptWork implements Keeping {
   get isReminderDue() {
     return this.#tenure === 'own' && this.#file.isReminderDue;
   }
+  get isOnlyHere() {
+    return this.#isOnlyHere;
+  }
   get canInstall() {
     return this.#install.isThere;
   }
@@ -204,6 +208,7 @@ export class KeptWork implements Keeping {
   /** Another tab has it now; what has not been written stays on the screen, for a copy. */
   lost(slot: string) {
     if (slot !== this.#slot || this.#tenure !== 'own') return;
+    this.#isOnlyHere = this.unsaved().some((state) => state.slot === slot);
     this.#tenure = 'taken';
     this.#editor.setReadOnly(true);
     this.#autosave.drop();

@@ -7,7 +7,7 @@ import { createEditor } from '#editor/create-editor';
 import type { Editor, EditorState } from '#editor/types';
 import { languageOf } from '#i18n/choose';
 import { speakLanguage } from '#i18n/load';
-import { spokenLanguage, t, type Language } from '#i18n/message';
+import { spokenLanguage, type Language } from '#i18n/message';
 import { updateSite } from '#plan/edits/index';
 import type { Site } from '#plan/schema';
 import { withoutPictures } from '#plan/underlays';

@@ -1,7 +1,10 @@
 /** The editor: one immutable state, changed by gestures, commands and undo, with listeners told once a change. */
 import { followRoutes } from '#plan/lead-out';
 import type { Point, Site } from '#plan/schema';
+import { t } from '#i18n/message';
 import { commandForKey, commands } from './commands/index';
+import { createEntryDesk } from './entry/desk';
+import { entryFor, typedIn } from './entry/typing';
 import { boxAround } from './geometry/box';
 import {
   NO_HISTORY,
@@ -14,6 +17,7 @@ import {
   type History,
   type Moment
 } from './history';
+import { createKeyboardHand } from './keyboard-hand';
 import { AT_REST, looksSame, overlayOf } from './overlay';
 import { pickAt } from './picking';
 import { tolerance } from './reach';
@@ -21,12 +25,17 @@ import { allRefs, includesRef, sameSelection, stillThere } from './selection';
 import { DEFAULT_DRAWING, defaultSnap } from './snap-settings';
 import { boxOf } from './things';
 import { tools } from './tools/index';
-import type { Outcome, ToolInput, ToolState } from './tools/tool';
+import type { Outcome, ToolInput, ToolPointer, ToolState } from './tools/tool';
 import type { Editor, EditorState, PointerInput, Scratch, Step } from './types';
-import { DEFAULT_VIEWPORT, fitted, pannedBy, screenToPlan, zoomedAbout } from './viewport';
+import { DEFAULT_VIEWPORT, fitted, pannedBy, planToScreen, screenToPlan, zoomedAbout } from './viewport';
 
 /** What an empty plan shows: a piece of road, metres. */
 const EMPTY_VIEW = boxAround([[-10, -10], [10, 10]])!; // prettier-ignore
+
+/** Tools that change nothing. */
+const LOOKING = new Set<EditorState['tool']>(['select', 'pan', 'measure']);
+/** Pixels that a mouse may be pushed by accident while the arrow keys move the pointer. */
+const JOLT = 4;
 
 const opened = (site: Site): EditorState => ({
   site,
@@ -53,6 +62,10 @@ export function createEditor(site: Site): Editor {
   let state = opened(followRoutes(site));
   let history: History = NO_HISTORY;
   let hand: ToolState = tools.select;
+  /** Where the pointer of the gesture in hand was last. */
+  let last: ToolPointer | null = null;
+  /** Where the mouse lay when the arrow keys took over. */
+  let resting: Point | null = null;
   const listeners = new Set<(state: EditorState) => void>();
   const scratch: Scratch = { clipboard: null, pastes: 0, copied: null, pointer: null };
 
@@ -96,16 +109,19 @@ export function createEditor(site: Site): Editor {
   /** What an outcome does not name goes back to rest. */
   function apply(outcome: Outcome): void {
     hand = outcome.tool ? tools[outcome.tool] : outcome.next;
+    const offer = hand.busy ? outcome.entry : undefined;
+    const by = state.keyboardPoint ? 'keys' : (last?.pointer ?? 'mouse');
     const overlay = overlayOf(outcome.overlay);
     update({
       draft: outcome.draft && outcome.draft !== state.site ? followRoutes(outcome.draft) : null,
       overlay: looksSame(overlay, state.overlay) ? state.overlay : overlay,
       busy: hand.busy,
       span: outcome.span ?? null,
+      entry: offer && last ? entryFor(offer, state.entry, last.at, by) : null,
       ...(outcome.selection ? chosen(outcome.selection) : {}),
       ...(outcome.viewport ? { viewport: outcome.viewport } : {}),
-      ...(outcome.tool ? { tool: outcome.tool } : {}),
-      ...(outcome.step ? record(outcome.step) : {})
+      ...(outcome.tool ? { tool: outcome.tool, keyboardPoint: null } : {}),
+      ...(outcome.step && !state.isReadOnly ? record(outcome.step) : {})
     });
   }
 
@@ -116,7 +132,13 @@ export function createEditor(site: Site): Editor {
     return outcome !== null;
   }
 
-  const rest = (): Partial<EditorState> => ({ draft: null, overlay: AT_REST, busy: false, span: null });
+  const rest = (): Partial<EditorState> => ({
+    draft: null,
+    overlay: AT_REST,
+    busy: false,
+    span: null,
+    entry: null
+  });
 
   function dropGesture(): void {
     hand = tools[state.tool];
@@ -137,19 +159,61 @@ export function createEditor(site: Site): Editor {
     if (!pick || !includesRef(state.selection, pick.ref)) editor.select(pick ? [pick.ref] : []);
   }
 
+  /** A pointer with its place on the plan, from a hand or from the arrow keys. */
+  function send(input: Omit<ToolPointer, 'typed'>): void {
+    scratch.pointer = input.at;
+    if (state.isReadOnly && !LOOKING.has(state.tool)) {
+      update({ overlay: overlayOf({ label: { at: input.at, text: t('entry.readOnly') }, cursor: 'not-allowed' }) });
+      return;
+    }
+    last = { ...input, typed: typedIn(state.entry) };
+    offer(last);
+  }
+
+  /** Whether the arrow keys move the pointer and the mouse has not been taken up again. */
+  function isOnlyJolted({ type, x, y }: PointerInput): boolean {
+    if (!state.keyboardPoint) return false;
+    resting ??= [x, y];
+    return type !== 'down' && Math.hypot(x - resting[0], y - resting[1]) < JOLT;
+  }
+
   function point(input: PointerInput): void {
     if (input.type === 'cancel') return dropGesture();
+    if (isOnlyJolted(input)) return;
     if (input.type === 'leave') {
       scratch.pointer = null;
       if (!hand.busy) update(rest());
       return;
     }
+    update({ keyboardPoint: null });
     const at = screenToPlan(state.viewport, [input.x, input.y]);
     scratch.pointer = at;
     if (input.button === 2 && input.type === 'down') return selectForMenu(at, input);
     if (input.button !== 0) return;
-    offer({ ...input, type: input.type, at, screen: [input.x, input.y] });
+    send({ ...input, type: input.type, at, screen: [input.x, input.y] });
   }
+
+  const desk = createEntryDesk({
+    state: () => state,
+    show: (entry) => update({ entry }),
+    repeat() {
+      if (last && hand.busy) offer((last = { ...last, type: 'move', typed: typedIn(state.entry) }));
+    },
+    offer: (key) => offer({ type: 'key', key })
+  });
+
+  const keyboard = createKeyboardHand({
+    state: () => state,
+    place(keyboardPoint) {
+      if (!state.keyboardPoint) resting = null;
+      update({ keyboardPoint });
+    },
+    send(type, at, alt) {
+      const screen = planToScreen(state.viewport, at);
+      send({ type, at, screen, pointer: 'mouse', shift: false, control: false, alt });
+    },
+    centre: (at) => update({ viewport: { ...state.viewport, centre: at } })
+  });
 
   const editor: Editor = {
     get state() {
@@ -185,7 +249,7 @@ export function createEditor(site: Site): Editor {
     },
     setTool(tool) {
       hand = tools[tool];
-      update({ ...rest(), tool });
+      update({ ...rest(), tool, keyboardPoint: null });
     },
     setViewport: (viewport) => update({ viewport }),
     setSnap: (snap) => update({ snap }),
@@ -193,9 +257,10 @@ export function createEditor(site: Site): Editor {
     setDrawing: (options) => update({ drawing: { ...state.drawing, ...options } }),
     ask: (asked) => update({ asked }),
     setReadOnly: (isReadOnly) => update({ isReadOnly, ...(isReadOnly ? rest() : {}) }),
-    enter: () => undefined,
-    commitEntry: () => false,
+    enter: desk.enter,
+    commitEntry: desk.commit,
     key(input) {
+      if (desk.key(input) || keyboard.key(input)) return true;
       if (!input.control && offer({ type: 'key', key: input.key })) return true;
       const command = commandForKey(input);
       return command !== null && editor.run(command.id);

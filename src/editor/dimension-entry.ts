@@ -13,6 +13,8 @@ export interface EntryValues {
   /** From where the gesture began. */
   readonly across?: number;
   readonly up?: number;
+  /** From a line that is already there, to the side where the pointer is. */
+  readonly aside?: number;
 }
 
 /** What was typed, as a tool gets it with every movement of the pointer. */

@@ -28,6 +28,8 @@ export interface Keeping {
   readonly isReminderDue: boolean;
   /** Another tab has the site that this one would have gone on with. */
   readonly elsewhere: { readonly slot: string; readonly name: string } | null;
+  /** The site was taken from this tab before its last changes were written. */
+  readonly isOnlyHere: boolean;
   readonly linkNotice: LinkNotice | null;
   readonly canInstall: boolean;
 

@@ -1,6 +1,6 @@
 /** Keys of the page: which presses go to the editor, and how a key is written for people. */
 import { commands } from '#editor/commands/index';
-import { t } from '#i18n/message';
+import { t, type PlainMessageKey } from '#i18n/message';
 import type { Command, KeyInput, ToolName } from '#editor/types';
 
 const byId = new Map<string, Command>(commands.map((command) => [command.id, command]));
@@ -11,19 +11,29 @@ export const commandLabel = ({ id }: Command): string => t(`command.${id}`);
 
 export const keysOfTool = (tool: ToolName): string | undefined => byId.get(`tool-${tool}`)?.keys[0];
 
-const WRITTEN: Readonly<Record<string, string>> = {
-  Control: 'Ctrl',
+const ARROWS: Readonly<Record<string, string>> = {
   ArrowLeft: '←',
   ArrowRight: '→',
   ArrowUp: '↑',
-  ArrowDown: '↓',
-  Escape: 'Esc',
-  Delete: 'Del'
+  ArrowDown: '↓'
 };
 
+/** Keys whose name on a keyboard depends on the language. */
+const NAMED: Readonly<Record<string, PlainMessageKey>> = {
+  Control: 'key.control',
+  Shift: 'key.shift',
+  Escape: 'key.escape',
+  Delete: 'key.delete',
+  Backspace: 'key.backspace'
+};
+
+function written(key: string): string {
+  const name = NAMED[key];
+  return name === undefined ? (ARROWS[key] ?? key) : t(name);
+}
+
 /** "Control+Shift+Z" as its keys; a plus sign itself is a key too. */
-export const writtenKeys = (keys: string): readonly string[] =>
-  keys.split(/(?<=\w)\+/).map((key) => WRITTEN[key] ?? key);
+export const writtenKeys = (keys: string): readonly string[] => keys.split(/(?<=\w)\+/).map(written);
 
 /** The element that a press was aimed at, as much of it as matters here. */
 export interface KeyTarget {

@@ -29,7 +29,7 @@ export function noun(kind: QuantityKind): string {
 
 /** The text in quotation marks, shortened where somebody pasted a page. */
 export function quoted(text: string): string {
-  return text.length > 24 ? `“${text.slice(0, 23)}…”` : `“${text}”`;
+  return t('refusal.quoted', { text: text.length > 24 ? `${text.slice(0, 23)}…` : text });
 }
 
 /** The sentence for a word that is no unit of the kind, with the units that are. */

@@ -50,7 +50,7 @@ describe('pictures under the plan', () => {
   });
 
   it('say that they are not to scale, are missing or broken, by name', () => {
-    expect(texts(drawn(siteOver({ scaledBy: undefined } as object), ready))).toEqual(['Not to scale']);
+    expect(texts(drawn(siteOver({ scaledBy: undefined }), ready))).toEqual(['Not to scale']);
     expect(texts(drawn(siteOver({ picture: null })))).toEqual(['Picture missing: Photo']);
     expect(texts(drawn(siteOver(), { kind: 'broken' }))).toEqual(['Cannot be shown: Photo']);
     expect(texts(drawn(siteOver(), { kind: 'waiting' }))).toEqual([]);

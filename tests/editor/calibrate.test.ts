@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { addUnderlay, newUnderlay } from '#plan/edits/index';
+import { addUnderlay, newUnderlay, scaleUnderlay } from '#plan/edits/index';
 import { emptySite } from '#plan/read';
 import type { Picture } from '#plan/schema';
+import { pixelUnder, spanOnPlan } from '#plan/underlays';
 import { pickAll, pickAt } from '#editor/picking';
 import { openEditor } from './hand';
 import { siteWith, square } from './sites';
@@ -67,6 +68,31 @@ describe('the tool that scales a picture', () => {
     editor.cancel();
     expect(editor.state.tool).toBe('select');
     expect(editor.state.site).toBe(before);
+  });
+});
+
+describe('a picture that was scaled', () => {
+  it('is measured by the tape as what was typed', () => {
+    for (const distance_m of [7.2, 12.345, 0.9, 88]) {
+      const { editor, hand } = withPicture();
+      editor.run('tool-calibrate');
+      hand.click([-1.5, 1]);
+      hand.click([2.5, -1]);
+      const { span, site } = editor.state;
+      const [underlay] = site.underlays;
+      const next = scaleUnderlay(site, underlay!.id, {
+        from: pixelUnder(underlay!, span!.from),
+        to: pixelUnder(underlay!, span!.to),
+        distance_m
+      });
+      editor.commit({ label: 'Scale', site: next });
+      const [from, to] = spanOnPlan(next.underlays[0]!)!;
+      editor.fit('all');
+      editor.run('tool-measure');
+      hand.drag(from, to, { alt: true });
+      const read = Number.parseFloat(editor.state.overlay.guides[0]!.label);
+      expect(Math.abs(read / distance_m - 1)).toBeLessThan(1e-3);
+    }
   });
 });
 

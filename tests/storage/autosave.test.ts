@@ -11,12 +11,14 @@ let clock: HandClock;
 let states: SaveState[];
 let autosave: Autosave<Drawing>;
 
+const ME = { owner: 'this tab', format: 1 };
 const drawing = (text: string): Drawing => ({ text });
 const lastState = () => states.at(-1);
 
 function start(slot = 'a') {
   return createAutosave<Drawing>({
     store,
+    writer: ME,
     slot,
     describe: ({ text }) => ({ name: 'Site', text }),
     now: clock.now,
@@ -81,14 +83,17 @@ describe('the states kept', () => {
     expect(store.states.map(({ text }) => text)).toEqual(['two', 'three']);
   });
 
-  test('the last ten are kept, and those of other slots are not touched', async () => {
-    await store.put({ slot: 'other', begun: 1, savedAt: 1, name: 'Old', text: 'other' });
-    for (let step = 0; step < STATES_KEPT + 5; step++) {
+  test('no more than ten are kept, the newest and the first among them, and those of other slots stay', async () => {
+    store.hold({ slot: 'other', begun: 1, savedAt: 1, name: 'Old', text: 'other' });
+    const last = STATES_KEPT + 14;
+    for (let step = 0; step <= last; step++) {
       autosave.changed(drawing(`step ${step}`));
       await clock.pass(300);
     }
     const own = store.states.filter(({ slot }) => slot === 'a').map(({ text }) => text);
-    expect(own).toEqual(Array.from({ length: 10 }, (_, index) => `step ${index + 5}`));
+    expect(own).toHaveLength(STATES_KEPT);
+    expect(own[0]).toBe('step 0');
+    expect(own.at(-1)).toBe(`step ${last}`);
     expect(store.states.filter(({ slot }) => slot === 'other')).toHaveLength(1);
   });
 
@@ -111,6 +116,65 @@ test('what was not yet written when something else is opened is kept too', async
   await first;
   await autosave.flush();
   expect(store.states.map(({ text }) => text)).toEqual(['first site', 'second site']);
+});
+
+test('another site goes to a slot of its own, with what the first one had not written yet', async () => {
+  autosave.changed(drawing('first site'));
+  autosave.beginSite('b');
+  autosave.changed(drawing('second site'));
+  expect(autosave.unsaved().map(({ slot, text }) => [slot, text])).toEqual([
+    ['a', 'first site'],
+    ['b', 'second site']
+  ]);
+  await autosave.flush();
+  expect(store.states.map(({ slot, text }) => [slot, text])).toEqual([
+    ['a', 'first site'],
+    ['b', 'second site']
+  ]);
+  expect(autosave.unsaved()).toEqual([]);
+});
+
+describe('a slot that is another tab’s now', () => {
+  const OTHER = { owner: 'another tab', format: 1 };
+
+  test('is not written to, is not tried again, and what the other tab wrote stays', async () => {
+    autosave.changed(drawing('mine'));
+    await clock.pass(1);
+    await store.claim('a', OTHER);
+    await store.put({ slot: 'a', begun: 5, savedAt: clock.now() + 1, name: 'Site', text: 'theirs' }, OTHER);
+    const before = store.states;
+    autosave.changed(drawing('too late'));
+    await clock.pass(1);
+    expect(lastState()).toMatchObject({ kind: 'not saved', why: { kind: 'taken' } });
+    const writes = store.writes;
+    await clock.pass(120);
+    expect(store.writes).toBe(writes);
+    expect(store.states).toEqual(before);
+    autosave.drop();
+    expect(autosave.unsaved()).toEqual([]);
+  });
+
+  test('keeps what was left there unwritten beside it, and under it', async () => {
+    autosave.changed(drawing('left behind'));
+    autosave.beginSite('b');
+    await store.claim('a', OTHER);
+    await store.put({ slot: 'a', begun: 5, savedAt: clock.now() - 9, name: 'Site', text: 'theirs' }, OTHER);
+    autosave.changed(drawing('elsewhere'));
+    await autosave.flush();
+    const own = store.states.filter(({ slot }) => slot === 'a');
+    expect(own.map(({ text }) => text).sort()).toEqual(['left behind', 'theirs']);
+    expect(own.sort((x, y) => y.savedAt - x.savedAt)[0]?.text).toBe('theirs');
+    expect(lastState()).toEqual({ kind: 'saved' });
+  });
+
+  test('of a newer release is never written to by an older one', async () => {
+    await store.claim('a', { owner: 'this tab', format: 2 });
+    autosave.changed(drawing('older'));
+    await clock.pass(60);
+    expect(lastState()).toMatchObject({ kind: 'not saved', why: { kind: 'newer' } });
+    expect(store.states).toEqual([]);
+    await expect(store.claim('a', ME)).rejects.toThrow('newer');
+  });
 });
 
 test('a refused write of two sites is tried again for both', async () => {
@@ -171,6 +235,7 @@ describe('a store that refuses', () => {
   test('a site that cannot be described is reported, not thrown', async () => {
     const broken = createAutosave<Drawing>({
       store,
+      writer: ME,
       slot: 'b',
       describe: () => {
         throw new Error('cannot be written down');
@@ -185,7 +250,7 @@ describe('a store that refuses', () => {
   });
 
   test('states that cannot be trimmed are no reason for a warning', async () => {
-    store.list = () => Promise.reject(new Error('unreadable'));
+    store.marks = () => Promise.reject(new Error('unreadable'));
     autosave.changed(drawing('one'));
     await autosave.flush();
     expect(lastState()).toEqual({ kind: 'saved' });

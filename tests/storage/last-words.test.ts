@@ -17,6 +17,7 @@ class Place {
 
 let place: Place;
 let store: MemoryStore;
+const ME = { owner: 'the tab that went', format: 1 };
 const there: LastWordsPlace = () => place;
 const state = (over: Partial<KeptState> = {}): KeptState => ({
   slot: 'a',
@@ -34,18 +35,18 @@ beforeEach(() => {
 
 describe('what a page leaves behind', () => {
   test('is in the store when the next one opens, once', async () => {
-    await store.put(state({ savedAt: 4_000, text: 'older' }));
-    leaveLastWords(there, state());
+    store.hold(state({ savedAt: 4_000, text: 'older' }));
+    leaveLastWords(there, state(), ME);
     await takeLastWords(there, store);
     expect(store.states).toEqual([state()]);
     expect(place.texts.size).toBe(0);
   });
 
   test('gives way to as new a state of the same slot, and to none of another', async () => {
-    await store.put(state({ text: 'written after all' }));
-    await store.put(state({ slot: 'b', savedAt: 9_000, text: 'another tab' }));
-    leaveLastWords(there, state());
-    leaveLastWords(there, state({ slot: 'c', text: 'a third' }));
+    store.hold(state({ text: 'written after all' }));
+    store.hold(state({ slot: 'b', savedAt: 9_000, text: 'another tab' }));
+    leaveLastWords(there, state(), ME);
+    leaveLastWords(there, state({ slot: 'c', text: 'a third' }), ME);
     await takeLastWords(there, store);
     expect(store.states.map(({ text }) => text).sort()).toEqual([
       'a third',
@@ -56,7 +57,7 @@ describe('what a page leaves behind', () => {
   });
 
   test('stays when the store refuses it', async () => {
-    leaveLastWords(there, state());
+    leaveLastWords(there, state(), ME);
     store.writeError = new Error('full');
     await takeLastWords(there, store);
     expect(place.texts.size).toBe(1);
@@ -75,24 +76,33 @@ describe('what a page leaves behind', () => {
       throw new DOMException('full', 'QuotaExceededError');
     };
     expect(() => {
-      leaveLastWords(there, state());
+      leaveLastWords(there, state(), ME);
     }).not.toThrow();
     const forbidden: LastWordsPlace = () => {
       throw new DOMException('insecure', 'SecurityError');
     };
     expect(() => {
-      leaveLastWords(forbidden, state());
+      leaveLastWords(forbidden, state(), ME);
     }).not.toThrow();
     await takeLastWords(forbidden, store);
   });
 });
 
 test('what is left goes into a store that holds something unreadable', async () => {
-  store.list = () => Promise.resolve([null, 'torn', { slot: 'a' }]);
-  leaveLastWords(there, state());
+  store.marks = () => Promise.resolve([null, 'torn', { slot: 'a' }]);
+  leaveLastWords(there, state(), ME);
   await takeLastWords(there, store);
   expect(store.states).toEqual([state()]);
   expect(place.texts.size).toBe(0);
+});
+
+test('what is left for a site that another tab has gone on with since lies under its work', async () => {
+  store.hold(state({ begun: 900, savedAt: 4_000, text: 'theirs' }));
+  await store.claim('a', { owner: 'another tab', format: 1 });
+  leaveLastWords(there, state(), ME);
+  await takeLastWords(there, store);
+  const [newest, older] = [...store.states].sort((x, y) => y.savedAt - x.savedAt);
+  expect([newest?.text, older?.text]).toEqual(['theirs', 'newest']);
 });
 
 describe('what autosave has not written', () => {
@@ -105,28 +115,29 @@ describe('what autosave has not written', () => {
       });
     const autosave = createAutosave<{ readonly text: string }>({
       store,
+      writer: ME,
       slot: 'a',
       describe: ({ text }) => ({ name: 'Site', text }),
       now: clock.now,
       after: clock.after,
       onState: () => {}
     });
-    expect(autosave.unsaved()).toBeNull();
+    expect(autosave.unsaved()).toEqual([]);
     autosave.changed({ text: 'one' });
-    expect(autosave.unsaved()).toMatchObject({ slot: 'a', text: 'one' });
-    const first = autosave.unsaved()!.begun;
+    expect(autosave.unsaved()).toMatchObject([{ slot: 'a', text: 'one' }]);
+    const first = autosave.unsaved()[0]!.begun;
     void autosave.flush();
     await settle();
-    expect(autosave.unsaved()).toMatchObject({ text: 'one', begun: first });
+    expect(autosave.unsaved()).toMatchObject([{ text: 'one', begun: first }]);
     autosave.changed({ text: 'two' });
-    expect(autosave.unsaved()).toMatchObject({ text: 'two', begun: first });
+    expect(autosave.unsaved()).toMatchObject([{ text: 'two', begun: first }]);
     confirm();
     await settle();
-    expect(autosave.unsaved()).toMatchObject({ text: 'two' });
+    expect(autosave.unsaved()).toMatchObject([{ text: 'two' }]);
     void autosave.flush();
     await settle();
     confirm();
     await settle();
-    expect(autosave.unsaved()).toBeNull();
+    expect(autosave.unsaved()).toEqual([]);
   });
 });

@@ -9,8 +9,9 @@ let store: MemoryStore;
 const read: ReadText<string> = (text) =>
   text.startsWith('good') ? { document: text } : { reason: `not a site: ${text.slice(0, 20)}` };
 
-const put = (slot: string, begun: number, text: string) =>
-  store.put({ slot, begun, savedAt: begun, name: 'Site', text });
+function put(slot: string, begun: number, text: string) {
+  store.hold({ slot, begun, savedAt: begun, name: 'Site', text });
+}
 
 const run = (slot = 'a', reader = read) => recover(store, slot, reader, () => NOW);
 
@@ -20,9 +21,9 @@ beforeEach(() => {
 
 describe('the newest readable state', () => {
   test('is found, of the right slot only', async () => {
-    await put('a', 10, 'good old');
-    await put('a', 20, 'good new');
-    await put('b', 30, 'good other');
+    put('a', 10, 'good old');
+    put('a', 20, 'good new');
+    put('b', 30, 'good other');
     const { found, aside } = await run();
     expect(found?.document).toBe('good new');
     expect(aside).toEqual([]);
@@ -36,8 +37,8 @@ describe('the newest readable state', () => {
 
 describe('what cannot be read', () => {
   test('is moved aside under a dated key with its text, and the state before it opens', async () => {
-    await put('a', 10, 'good old');
-    await put('a', 20, 'b{roken');
+    put('a', 10, 'good old');
+    put('a', 20, 'b{roken');
     const { found, aside } = await run();
     expect(found?.document).toBe('good old');
     expect(aside).toEqual([
@@ -48,7 +49,7 @@ describe('what cannot be read', () => {
   });
 
   test('is not taken away when it cannot be kept aside', async () => {
-    await put('a', 20, 'b{roken');
+    put('a', 20, 'b{roken');
     store.writeError = new DOMException('full', 'QuotaExceededError');
     const { found, refusal } = await run();
     expect(found).toBeNull();
@@ -57,16 +58,39 @@ describe('what cannot be read', () => {
   });
 
   test('may be the record itself', async () => {
-    await put('a', 10, 'good old');
-    const damaged = { slot: 'a', begun: 20, savedAt: 'yesterday', name: 'Site', text: 7 };
-    store.records.push(damaged, null, 'nonsense', { slot: 5 });
+    put('a', 10, 'good old');
+    const damaged = { slot: 'a', begun: 20, savedAt: 'yesterday', name: 'Site' };
+    store.found.push(damaged, null, 'nonsense', { slot: 5 });
     const { found, aside } = await run();
     expect(found?.document).toBe('good old');
     expect(aside.map(({ text }) => JSON.parse(text) as unknown)).toEqual([damaged]);
   });
 
+  test('may be a record that has lost its text, or a text that has lost its record', async () => {
+    put('a', 10, 'good old');
+    put('a', 20, 'good lost');
+    store.texts.delete('a 20');
+    store.found.push({ slot: 'a', begun: 30 });
+    store.texts.set('a 30', 'good but nameless');
+    const { found, aside } = await run();
+    expect(found?.document).toBe('good old');
+    expect(aside.map(({ text }) => text)).toEqual([
+      'good but nameless',
+      expect.stringContaining('"begun":20')
+    ]);
+  });
+
+  test('is left where it is when the slot is another tab’s', async () => {
+    put('a', 10, 'good old');
+    put('a', 20, 'b{roken');
+    const { found, aside } = await recover(store, 'a', read, () => NOW, false);
+    expect(found?.document).toBe('good old');
+    expect(aside).toEqual([]);
+    expect(store.states).toHaveLength(2);
+  });
+
   test('may make the reader throw', async () => {
-    await put('a', 10, 'good');
+    put('a', 10, 'good');
     const { aside } = await run('a', () => {
       throw new Error('reader broke');
     });
@@ -74,7 +98,7 @@ describe('what cannot be read', () => {
   });
 
   test('of another slot is left to its own tab', async () => {
-    await put('b', 10, 'b{roken');
+    put('b', 10, 'b{roken');
     expect((await run()).aside).toEqual([]);
     expect(store.states).toHaveLength(1);
   });

@@ -57,7 +57,7 @@ describe('what people type in German', () => {
 
   it('asks where a point may part thousands, and offers both readings', () => {
     expect(reasonOf('1.234 m')).toBe(
-      '“1.234” lässt sich auf zwei Arten lesen; schreiben Sie 1,234 mit Komma oder 1234 ohne Punkt'
+      '„1.234“ lässt sich auf zwei Arten lesen; schreiben Sie 1,234 mit Komma oder 1234 ohne Punkt'
     );
     expect(reasonOf('.125')).toContain('0,125');
   });

@@ -1,4 +1,4 @@
-/** Which stretches of the lanes' edges lie on an edge of another lane: they are drawn as dashes. */
+/** Which stretches of the lanes' edges lie on an edge of another lane: they are drawn as dashes, once. */
 import { between } from '#plan/geometry/points';
 import { distanceToSegment, type Segment } from '#plan/geometry/segments';
 import type { Lane, Point } from '#plan/schema';
@@ -17,7 +17,8 @@ export interface EdgeRun {
 /** A segment with the box round it, widened by what counts as near. */
 interface Near {
   readonly segment: Segment;
-  readonly lane: Lane;
+  /** Place of its lane in the list. */
+  readonly lane: number;
   readonly left: number;
   readonly right: number;
   readonly bottom: number;
@@ -25,7 +26,7 @@ interface Near {
 }
 
 const nearOf =
-  (lane: Lane) =>
+  (lane: number) =>
   (segment: Segment): Near => {
     const { from, to } = segment;
     return {
@@ -38,34 +39,40 @@ const nearOf =
     };
   };
 
-function adjoins({ from, to }: Segment, lane: Lane, all: readonly Near[]): boolean {
+/** 'before': on an edge of a lane that comes earlier in the list and draws the line for both. */
+function adjoining({ from, to }: Segment, lane: number, all: readonly Near[]): 'no' | 'before' | 'after' {
   const middle = between(from, to);
   const [x, y] = middle;
   for (const near of all) {
     if (x < near.left || x > near.right || y < near.bottom || y > near.top || near.lane === lane) continue;
-    if (distanceToSegment(middle, near.segment) < ADJOINING) return true;
+    if (distanceToSegment(middle, near.segment) < ADJOINING) return near.lane < lane ? 'before' : 'after';
   }
-  return false;
+  return 'no';
 }
 
 /** Segments in a row that are drawn alike, as one line: dashes must not begin again at every point of a curve. */
-function runsOf(edge: readonly Point[], lane: Lane, all: readonly Near[]): EdgeRun[] {
-  const runs: { points: Point[]; adjoins: boolean }[] = [];
+function runsOf(edge: readonly Point[], lane: number, all: readonly Near[]): EdgeRun[] {
+  const runs: { points: Point[]; kind: ReturnType<typeof adjoining> }[] = [];
   for (const segment of segmentsOf(edge)) {
-    const now = adjoins(segment, lane, all);
+    const kind = adjoining(segment, lane, all);
     const last = runs.at(-1);
-    if (last?.adjoins === now) last.points.push(segment.to);
-    else runs.push({ points: [segment.from, segment.to], adjoins: now });
+    if (last?.kind === kind) last.points.push(segment.to);
+    else runs.push({ points: [segment.from, segment.to], kind });
   }
-  return runs;
+  return runs
+    .filter(({ kind }) => kind !== 'before')
+    .map(({ points, kind }) => ({ points, adjoins: kind === 'after' }));
 }
 
 function edgesOf(lanes: readonly Lane[]): ReadonlyMap<Lane, readonly EdgeRun[]> {
-  const all = lanes.flatMap((lane) =>
-    [leftEdge(lane), rightEdge(lane)].flatMap(segmentsOf).map(nearOf(lane))
+  const all = lanes.flatMap((lane, at) =>
+    [leftEdge(lane), rightEdge(lane)].flatMap(segmentsOf).map(nearOf(at))
   );
   return new Map(
-    lanes.map((lane) => [lane, [leftEdge(lane), rightEdge(lane)].flatMap((edge) => runsOf(edge, lane, all))])
+    lanes.map((lane, at) => [
+      lane,
+      [leftEdge(lane), rightEdge(lane)].flatMap((edge) => runsOf(edge, at, all))
+    ])
   );
 }
 

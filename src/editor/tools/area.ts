@@ -1,13 +1,15 @@
 /** Areas: press and drag for a rectangle, click corner by corner for any other outline. */
 import { COUNTS } from '#plan/bounds';
+import { add, rotate } from '#plan/geometry/points';
 import type { Point, Site } from '#plan/schema';
-import { boxAround, boxCorners } from '../geometry/box';
+import { opensEntry } from '../entry/typing';
 import { hasMoved } from '../reach';
 import type { Step } from '../types';
 import { joinedText, sizeText } from '../wording';
 import { chainTool } from './chain';
+import { acrossCorners, cornerSizing } from './corner-sizes';
 import type { Outcome, ToolPointer, ToolState } from './tool';
-import { twoPointTool } from './two-points';
+import { twoPointTool, type Stretch } from './two-points';
 
 export interface AreaTool {
   readonly name: string;
@@ -20,10 +22,16 @@ export interface AreaTool {
 /** Metres: a smaller rectangle is a slip of the hand. */
 const SMALLEST = 0.1;
 
-const corners = (from: Point, to: Point): Point[] | null =>
-  Math.abs(to[0] - from[0]) < SMALLEST || Math.abs(to[1] - from[1]) < SMALLEST
-    ? null
-    : boxCorners(boxAround([from, to])!);
+/** Counter-clockwise from the corner that it began at, in the frame of the angle that was typed; null for a slip. */
+function corners(stretch: Stretch): Point[] | null {
+  const [x, y] = acrossCorners(stretch);
+  if (Math.abs(x) < SMALLEST || Math.abs(y) < SMALLEST) return null;
+  const { angle = 0 } = stretch.input.typed;
+  const at = (across: number, up: number): Point => add(stretch.from, rotate([across, up], angle));
+  const [left, right] = [Math.min(0, x), Math.max(0, x)];
+  const [low, high] = [Math.min(0, y), Math.max(0, y)];
+  return [at(left, low), at(right, low), at(right, high), at(left, high)];
+}
 
 export function areaTool(area: AreaTool): ToolState {
   const outlineTool = chainTool({
@@ -39,16 +47,18 @@ export function areaTool(area: AreaTool): ToolState {
 
   const boxTool = twoPointTool({
     name: `${area.name} box`,
-    show({ from, to, snap }, { site }) {
-      const outline = corners(from, to);
+    sizing: cornerSizing(true),
+    show(stretch, { site }) {
+      const { to, snap } = stretch;
+      const outline = corners(stretch);
       const step = outline && area.step(site, outline);
       if (!step) return { overlay: { guides: snap.guides, cursor: 'crosshair' } };
-      const size = sizeText(site, Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1]));
-      const label = { at: to, text: joinedText(size, snap.text) };
+      const [x, y] = acrossCorners(stretch);
+      const label = { at: to, text: joinedText(sizeText(site, Math.abs(x), Math.abs(y)), snap.text) };
       return { draft: step.site, overlay: { guides: snap.guides, label, cursor: 'crosshair' } };
     },
-    finish({ from, to }, { site }) {
-      const outline = corners(from, to);
+    finish(stretch, { site }) {
+      const outline = corners(stretch);
       const step = outline && area.step(site, outline);
       return step && { step, tool: 'select' };
     }
@@ -61,7 +71,7 @@ export function areaTool(area: AreaTool): ToolState {
       busy: true,
       on(input, scene): Outcome | null {
         if (input.type === 'up') return outlineTool.on(start, scene);
-        if (input.type === 'double') return null;
+        if (input.type === 'double' || (input.type === 'key' && !opensEntry(input.key))) return null;
         if (input.type === 'move' && !hasMoved(start, input))
           return { next: state, overlay: { cursor: 'crosshair' } };
         const begun = boxTool.on(start, scene)!;

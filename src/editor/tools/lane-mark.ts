@@ -3,6 +3,7 @@
  * begin beside the lanes, draw it freely, and so do two clicks anywhere with shift.
  */
 import type { MarkKind, Point, Site } from '#plan/schema';
+import { opensEntry } from '../entry/typing';
 import { laneAt, type Station } from '../geometry/lanes';
 import { hasMoved } from '../reach';
 import type { Scene } from '../scene';
@@ -36,7 +37,7 @@ export function laneMarkTool({ kind, inLane, fields = () => ({}) }: LaneMark): T
       name: `${kind}: pressing`,
       busy: true,
       on(input, scene): Outcome | null {
-        if (input.type === 'double') return null;
+        if (input.type === 'double' || (input.type === 'key' && !opensEntry(input.key))) return null;
         const step = usualStep(start, scene);
         const isStill = input.type !== 'key' && !hasMoved(start, input);
         if (step && isStill && input.type === 'up') return { next: ready, step, tool: 'select' };

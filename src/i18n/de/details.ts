@@ -28,7 +28,7 @@ export const details = {
   'loop.wire': 'Draht',
   'loop.slotDepth': 'Fugentiefe',
   'loop.slotWidth': 'Fugenbreite',
-  'loop.tail': 'Anschlussende, Länge',
+  'loop.tail': 'Ende, Länge',
   'loop.added': 'Zusatzwiderstand',
 
   'shape.width': 'Breite',

@@ -1,4 +1,59 @@
 import type { Translation } from '../message';
 
 /** Typing sizes while drawing, snapping, the pointer that the keyboard moves. */
-export const entry = {} as const satisfies Partial<Translation>;
+export const entry = {
+  'entry.title': 'Maße dessen, was in der Hand ist',
+  'entry.width': 'Breite',
+  'entry.length': 'Länge',
+  'entry.angle': 'Winkel',
+  'entry.diameter': 'Durchmesser',
+  'entry.radius': 'Radius',
+  'entry.across': 'Quer',
+  'entry.up': 'Hoch',
+  'entry.aside': 'Daneben',
+  'entry.place': 'Vom letzten Punkt',
+  'entry.placeHow':
+    'zwei Längen schreiben, @3;2 quer und hoch, oder eine Länge und eine Richtung, @5<30',
+  'entry.commit': 'OK',
+  'entry.cancel': 'Abbrechen',
+  'entry.locked': 'gesperrt: in den Einzelheiten oder mit Strg+L entsperren',
+  'entry.readOnly': 'schreibgeschützt: hier lässt sich nichts ändern',
+
+  'snap.close': 'schließen',
+  'snap.corner': 'Ecke von {name}',
+  'snap.centre': 'Mitte von {name}',
+  'snap.edge': 'Kante von {name}',
+  'snap.laneCentre': 'Fahrstreifenmitte',
+  'snap.laneCentreOf': 'Fahrstreifenmitte von {name}',
+  'snap.laneEdge': 'Fahrstreifenrand',
+  'snap.laneEdgeOf': 'Fahrstreifenrand von {name}',
+  'snap.pathPoint': 'Punkt von {name}',
+  'snap.mat': 'Stahlmatte',
+  'snap.plate': 'Stahlplatte',
+  'snap.gaps': 'gleiche Abstände',
+  'snap.lane': 'Fahrstreifen',
+
+  'step.loop.rectangle': 'Rechteck zeichnen',
+  'step.loop.quadrupole': 'Quadrupol zeichnen',
+  'step.loop.diagonal': 'Diagonalschleife zeichnen',
+  'step.loop.circle': 'Kreis zeichnen',
+  'step.loop.polygon': 'Vieleck zeichnen',
+  'step.moveThings': '{things} verschieben',
+  'step.resizeThings': 'Größe ändern: {things}',
+  'step.rotateThings': '{things} drehen',
+  'step.nudgeThings': '{things} rücken',
+  'step.reroute.tail': 'Anschlussleitung umlegen',
+  'step.reroute.lead-in': 'Zuleitung umlegen',
+
+  'command.select-next': 'Nächstes auswählen',
+  'command.select-previous': 'Voriges auswählen',
+  'command.select-first': 'Erstes auswählen',
+  'command.wider': 'Schleife breiter machen',
+  'command.narrower': 'Schleife schmaler machen',
+  'command.longer': 'Schleife länger machen',
+  'command.shorter': 'Schleife kürzer machen',
+  'command.wider-far': 'Schleife um zehn Schritte breiter machen',
+  'command.narrower-far': 'Schleife um zehn Schritte schmaler machen',
+  'command.longer-far': 'Schleife um zehn Schritte länger machen',
+  'command.shorter-far': 'Schleife um zehn Schritte kürzer machen'
+} as const satisfies Partial<Translation>;

@@ -80,22 +80,22 @@ export const glossary = {
     'Wie lange ein Kanal zählt, ehe er urteilt. Länger erkennt kleinere Änderungen und antwortet später.',
   'glossary.threshold': 'Ansprechschwelle',
   'glossary.threshold.text':
-    'Um welchen Anteil die Induktivität fallen muss, bis es eine Anforderung gibt. Kleiner findet Motorräder, aber auch die Lastwagen der Nachbarspur.',
+    'Um welchen Anteil die Induktivität fallen muss, bis es eine Anforderung gibt. Kleiner findet Motorräder, aber auch die Lkw des Nachbarfahrstreifens.',
   'glossary.release-ratio': 'Abfallverhältnis',
   'glossary.release-ratio.text':
     'Die Anforderung endet, wenn die Verstimmung unter diesen Anteil der Schwelle fällt. Der Abstand verhindert ein Flattern.',
   'glossary.call': 'Anforderung',
   'glossary.call.text': 'Die Meldung am Ausgang, dass ein Fahrzeug da ist.',
-  'glossary.presence': 'Anwesenheit',
+  'glossary.presence': 'Dauersignal',
   'glossary.presence.text': 'Ein Ausgang, der so lange meldet, wie ein Fahrzeug über der Schleife ist.',
   'glossary.pulse': 'Impuls',
   'glossary.pulse.text': 'Ein Ausgang, der für jedes Fahrzeug einmal kurz meldet: das Richtige zum Zählen.',
   'glossary.delay': 'Verzögerung',
   'glossary.delay.text':
     'So lange muss ein Fahrzeug bleiben, bis es eine Anforderung gibt. Wer die Schleife nur überquert, fordert nicht an.',
-  'glossary.extension': 'Haltezeit',
+  'glossary.extension': 'Nachlaufzeit',
   'glossary.extension.text': 'So lange bleibt die Anforderung stehen, nachdem das Fahrzeug weg ist.',
-  'glossary.longest-presence': 'Längste Anwesenheit',
+  'glossary.longest-presence': 'Längstes Dauersignal',
   'glossary.longest-presence.text':
     'Nach dieser Zeit zählt ein stehendes Fahrzeug als Teil der Fahrbahn, und die Schleife arbeitet wieder für andere.',
   'glossary.recovery': 'Erholung',
@@ -106,13 +106,13 @@ export const glossary = {
     'Wie viel magnetischen Fluss ein Strom in der eigenen Schleife erzeugt, in Mikrohenry. Das Gerät beobachtet sie über die Frequenz.',
   'glossary.resistance': 'Widerstand',
   'glossary.resistance.text':
-    'Was der Strom in Draht, Verbindungen und Boden verliert. Bei der Arbeitsfrequenz ist er größer, als ein Messgerät mit Gleichstrom anzeigt.',
+    'Was der Strom in Draht, Verbindungen und Boden verliert. Bei der Betriebsfrequenz ist er größer, als ein Messgerät mit Gleichstrom anzeigt.',
   'glossary.q': 'Güte',
   'glossary.q.text':
     'Der Blindwiderstand durch den Widerstand: wie klar ein Kreis schwingt. Geringe Güte, durch feuchte Verbindungen oder dünnen Draht, lässt die Frequenz wandern.',
   'glossary.self-resonance': 'Eigenresonanz',
   'glossary.self-resonance.text':
-    'Die Frequenz, bei der ein Kreis allein mit seiner eigenen Kapazität schwingt. Die Arbeitsfrequenz muss deutlich darunter bleiben.',
+    'Die Frequenz, bei der ein Kreis allein mit seiner eigenen Kapazität schwingt. Die Betriebsfrequenz muss deutlich darunter bleiben.',
   'glossary.response': 'ΔL/L',
   'glossary.response.text':
     'Die Änderung der Induktivität durch die Induktivität: die Verstimmung durch ein Fahrzeug. Ein Auto über der Schleife bewirkt einige Prozent, ein Fahrrad einige Hundertstel Prozent.',
@@ -124,14 +124,14 @@ export const glossary = {
     'Wie viel vom Fluss des einen Kreises durch den anderen geht, von −1 bis 1. Benachbarte Fahrstreifen haben einige Tausendstel.',
   'glossary.quadrupole': 'Quadrupol',
   'glossary.quadrupole.text':
-    'Eine Schleife mit einer dritten Fuge längs der Mitte, als Acht gewickelt. Sie sieht weniger von der Nachbarspur, aber auch weniger von hohen Fahrzeugen.',
+    'Eine Schleife mit einer dritten Fuge längs der Mitte, als Acht gewickelt. Sie sieht weniger vom Nachbarfahrstreifen, aber auch weniger von hohen Fahrzeugen.',
   'glossary.diagonal': 'Diagonalschleife',
   'glossary.diagonal.text':
     'Eine Schleife mit einer Fuge von Ecke zu Ecke, als Acht gewickelt. Ein Fahrrad überfährt einen Draht, wo immer es fährt.',
   'glossary.stop-line': 'Haltlinie',
   'glossary.stop-line.text':
     'Wo Fahrzeuge warten. Schleifen reichen etwas darüber hinaus, für die, die zu weit vorn halten.',
-  'glossary.advance-loop': 'Vorlaufschleife',
+  'glossary.advance-loop': 'Vorfeldschleife',
   'glossary.advance-loop.text':
     'Eine Schleife weit vor der Haltlinie, die dem Signal meldet, wer kommt, solange noch Zeit zu entscheiden ist.',
   'glossary.insulation-test': 'Isolationsmessung',

@@ -61,14 +61,14 @@ export const help = {
   'ideas.estimator.3': 'Machen Sie eine Schleife länger, oder kopieren Sie sie, und vergleichen Sie.',
   'ideas.instructor': 'Einer Klasse zeigen, warum',
   'ideas.instructor.1': 'Ziehen Sie das Fahrrad über die Diagonalschleife, dann über den Quadrupol, und vergleichen Sie die Verstimmungen über dem Plan.',
-  'ideas.instructor.2': 'Sehen Sie unter Überfahrt quer zum Fahrstreifen, und legen Sie die Verstimmungskarte unter die Schleifen.',
+  'ideas.instructor.2': 'Wählen Sie unter Überfahrt „Quer“ und legen Sie die Verstimmungskarte unter die Schleifen.',
   'ideas.instructor.3': 'Wählen Sie eine Schleife, öffnen Sie ihre Verluste und ihren Querschnitt, und drücken Sie auf einen Wert für seine Formel.',
   'ideas.technician': 'Mit dem Messgerät vergleichen',
   'ideas.technician.1': 'Wählen Sie „Count, second“ und lesen Sie unter Schleifenkreis, was ein Messgerät zeigen soll.',
   'ideas.technician.2': 'Öffnen Sie die plausiblen Spannen: Was außerhalb liegt, ist ein Fehler und keine Toleranz.',
   'ideas.technician.3': 'Sehen Sie unter Frequenzen, welche Nachbarn sich stören, und lassen Sie es sich unter Schwebung zeigen.',
-  'ideas.driveway-gate': 'Einfahrtstor: ein freier Ausgang und zwei Schutzschleifen',
+  'ideas.driveway-gate': 'Einfahrtstor: eine freie Ausfahrt und zwei Schutzschleifen',
   'ideas.calls-that-miscount': 'Anforderungen, die sich verzählen: was Verkehr mit den Ausgängen macht',
   'ideas.loading-bay-on-steel': 'Ladeplatz auf Stahl: was eine bewehrte Platte wegnimmt',
-  'ideas.advance-loops': 'Vorlaufschleifen: schneller Verkehr und die Entscheidungszone'
+  'ideas.advance-loops': 'Vorfeldschleifen: schneller Verkehr und der Entscheidungsbereich'
 } as const satisfies Partial<Translation>;

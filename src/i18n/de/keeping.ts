@@ -23,7 +23,9 @@ export const keeping = {
   'refused.lookAtCopy': 'Kopie ansehen',
 
   'banner.taken':
-    'Ein anderer Tab hat diese Anlage übernommen. Was Sie hier zuletzt getan haben, steht vielleicht nur hier: Eine Kopie bewahrt es.',
+    'Ein anderer Tab hat diese Anlage übernommen, mit allem, was Sie hier getan haben. Hier kann sie nur angesehen werden.',
+  'banner.takenUnsaved':
+    'Ein anderer Tab hat diese Anlage übernommen. Ihre letzten Änderungen stehen nur hier: Eine Kopie bewahrt sie.',
   'banner.elsewhere': 'Diese Anlage ist in einem anderen Tab geöffnet. Hier kann sie nur angesehen werden.',
   'banner.newerFile':
     'Diese Datei stammt von einer neueren Version. Sie wird gezeigt, soweit diese Version sie versteht, und kann nur angesehen werden.',

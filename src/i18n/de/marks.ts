@@ -5,13 +5,13 @@ export const marks = {
   'options.title': 'Einstellungen: {tool}',
 
   'lanes.count': 'Fahrstreifen',
-  'lanes.width': 'Breite je Streifen',
+  'lanes.width': 'Breite',
   'lanes.manner': 'Wie das nächste Stück weitergeht',
   'lanes.straight': 'Gerade',
   'lanes.arc': 'Bogen',
   'lanes.bend': 'Ausrundung',
-  'lanes.oppose': 'Linke Hälfte in Gegenrichtung',
-  'lanes.hint': 'Gerade oder Bogen, auch beim Zeichnen:',
+  'lanes.oppose': 'Gegenverkehr',
+  'lanes.hint': 'Die Taste / wechselt zwischen gerade und Bogen, auch mitten im Fahrstreifen',
 
   'gate.opens': 'Öffnet',
   'gate.swing': 'als Drehtor',

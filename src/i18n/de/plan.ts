@@ -37,7 +37,13 @@ export const plan = {
   'tool.measure.tip': 'Eine Strecke messen',
 
   'plan.turns': { one: '{count} Windung', other: '{count} Windungen' },
-  'plan.call': 'Anforderung {times}×',
+  'plan.call': 'belegt {times}×',
+  'key.control': 'Strg',
+  'key.shift': 'Umschalt',
+  'key.escape': 'Esc',
+  'key.delete': 'Entf',
+  'key.backspace': 'Rücktaste',
+
   'plan.title': 'Lageplan',
   'plan.name': {
     one: 'Lageplan von {site}: {count} Schleife, {lanes} Fahrstreifen, {vehicles} Fahrzeuge. Die Gliederung führt alles darauf auf.',
@@ -47,12 +53,11 @@ export const plan = {
   'plan.role': 'Zeichnung',
   'hint.title': 'Erste Schritte',
   'hint.done': 'Erste Schritte verbergen; die Einstellungen holen sie zurück',
-  'hint.dragVehicle': 'Ziehen Sie das Fahrzeug über eine Schleife: Ihr Kreis antwortet oben.',
-  'hint.placeVehicle':
-    'Setzen Sie ein Fahrzeug und ziehen Sie es über eine Schleife: Ihr Kreis antwortet oben.',
-  'hint.dragCorner': 'Wählen Sie eine Schleife und ziehen Sie an ihrer Ecke: L, Güte und Frequenz folgen.',
-  'hint.drawLoop': 'Nehmen Sie eine Schleife aus den Werkzeugen und zeichnen Sie sie von Ecke zu Ecke.',
-  'hint.typeSize': "Geben Sie unter Angaben ein Maß in beliebiger Einheit ein: 1,8m, 6', 72in.",
+  'hint.dragVehicle': 'Fahrzeug über eine Schleife ziehen.',
+  'hint.placeVehicle': 'Fahrzeug setzen und über eine Schleife ziehen.',
+  'hint.dragCorner': 'Schleife wählen und an ihrer Ecke ziehen.',
+  'hint.drawLoop': 'Schleife aus den Werkzeugen nehmen und zeichnen.',
+  'hint.typeSize': 'Maß in beliebiger Einheit eingeben: 1,8m, 6ft, 72in.',
 
   'plan.back': 'Zurück zur Zeichnung',
   'plan.view': 'Ansicht',

@@ -16,6 +16,7 @@ export const refusals = {
   'kind.speed': 'Geschwindigkeit',
   'kind.plain': 'Zahl',
 
+  'refusal.quoted': '„{text}“',
   'refusal.mixedSum':
     'eine Zahl der Summe hat keine Einheit und die anderen haben verschiedene; schreiben Sie auch ihre Einheit dazu',
   'refusal.product':

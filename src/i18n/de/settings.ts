@@ -8,7 +8,7 @@ export const settings = {
   'settings.theme.system': 'wie das System',
   'settings.theme.light': 'hell',
   'settings.theme.dark': 'dunkel',
-  'settings.drawing': 'Plan',
+  'settings.drawing': 'Lageplan',
   'settings.drawing.page': 'wie die Seite',
   'settings.drawing.light': 'immer hell',
   'settings.drawing.dark': 'immer dunkel',

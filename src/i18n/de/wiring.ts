@@ -30,7 +30,7 @@ export const wiring = {
   'wiring.before': 'vor {name}',
   'wiring.after': 'nach {name}',
   'wiring.inCircuit': 'in den Schleifenkreis {name}',
-  'wiring.choose': 'Schleifenkreis wählen',
+  'wiring.choose': 'Kreis wählen',
   'wiring.joinSeries': 'In Reihe schalten mit',
   'wiring.joinParallel': 'Parallel schalten mit',
   'wiring.takeApart': 'Auflösen',

@@ -21,7 +21,9 @@ export const keeping = {
   'refused.lookAtCopy': 'Look at a copy',
 
   'banner.taken':
-    'Another tab has taken this site over. What you did last in this tab may be only here: a copy keeps it.',
+    'Another tab has taken this site over, with everything that you did here. Here it can only be looked at.',
+  'banner.takenUnsaved':
+    'Another tab has taken this site over. Your last changes in this tab are only here: a copy keeps them.',
   'banner.elsewhere': 'This site is open in another tab. Here it can only be looked at.',
   'banner.newerFile':
     'This file was made by a newer release. It is shown as far as this release understands it, and can only be looked at.',

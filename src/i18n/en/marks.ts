@@ -3,13 +3,13 @@ export const marks = {
   'options.title': 'Options: {tool}',
 
   'lanes.count': 'Lanes',
-  'lanes.width': 'Width of each',
+  'lanes.width': 'Lane width',
   'lanes.manner': 'How the next piece goes on',
   'lanes.straight': 'Straight',
   'lanes.arc': 'Arc',
   'lanes.bend': 'Bend radius',
-  'lanes.oppose': 'Left half runs the other way',
-  'lanes.hint': 'Straight or arc, also while drawing:',
+  'lanes.oppose': 'Both ways',
+  'lanes.hint': 'The key / changes between straight and arc, also in the middle of a lane',
 
   'gate.opens': 'Opens',
   'gate.swing': 'swinging',

@@ -36,6 +36,12 @@ export const plan = {
 
   'plan.turns': { one: '{count} turn', other: '{count} turns' },
   'plan.call': 'call {times}×',
+  'key.control': 'Ctrl',
+  'key.shift': 'Shift',
+  'key.escape': 'Esc',
+  'key.delete': 'Del',
+  'key.backspace': 'Backspace',
+
   'plan.title': 'Plan',
   'plan.name': {
     one: 'Plan of {site}: {count} loop, {lanes} lanes, {vehicles} vehicles. The outline lists everything on it.',
@@ -45,11 +51,11 @@ export const plan = {
   'plan.role': 'drawing',
   'hint.title': 'First steps',
   'hint.done': 'Hide the first steps; the settings bring them back',
-  'hint.dragVehicle': 'Drag the vehicle across a loop: its circuit answers above.',
-  'hint.placeVehicle': 'Place a vehicle and drag it across a loop: its circuit answers above.',
-  'hint.dragCorner': 'Select a loop and drag its corner: L, Q and the frequency follow.',
-  'hint.drawLoop': 'Take a loop from the tools and draw it from corner to corner.',
-  'hint.typeSize': "Type a size in the details, in any unit: 1.8m, 6', 72in.",
+  'hint.dragVehicle': 'Drag the vehicle across a loop.',
+  'hint.placeVehicle': 'Place a vehicle and drag it across a loop.',
+  'hint.dragCorner': 'Select a loop and drag its corner.',
+  'hint.drawLoop': 'Take a loop from the tools and draw it.',
+  'hint.typeSize': 'Type a size in any unit: 1.8m, 6ft, 72in.',
 
   'plan.back': 'Back to the drawing',
   'plan.view': 'View',

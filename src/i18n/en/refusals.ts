@@ -14,6 +14,7 @@ export const refusals = {
   'kind.speed': 'speed',
   'kind.plain': 'number',
 
+  'refusal.quoted': '“{text}”',
   'refusal.mixedSum':
     'a number in the sum has no unit and the others have different ones; write its unit too',
   'refusal.product': 'a {kind} times a {kind} is no {kind}; leave one unit out',

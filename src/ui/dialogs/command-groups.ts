@@ -19,3 +19,11 @@ const groupOf = ({ id }: Command): CommandGroup =>
 
 export const commandsOf = (group: CommandGroup): readonly Command[] =>
   commands.filter((command) => groupOf(command) === group);
+
+/** A line of the list. */
+export interface KeyRow {
+  readonly id: string;
+  readonly label: string;
+  /** As `writtenKeys` reads them, or in words where it is no key. */
+  readonly keys: readonly string[];
+}

@@ -35,7 +35,7 @@ function noticeOf(name: string, from: Packed, to: Packed): string {
 }
 
 /** A bitmap as the document holds it; one whose bytes can stay as they are keeps them. */
-export async function packed(
+async function packed(
   name: string,
   bitmap: ImageBitmap,
   from: { readonly blob: Blob; readonly mediaType: MediaType; readonly isUpright: boolean }
@@ -64,12 +64,30 @@ async function fromPicture(file: File, mediaType: MediaType): Promise<Intake> {
   }
 }
 
+/** A page of a PDF, drawn in the size that is wanted: there is nothing that it was made smaller from. */
+export async function takePage(name: string, pages: Pages, page: number): Promise<Intake> {
+  const title = pages.count === 1 ? name : t('underlay.named', { name, number: page });
+  try {
+    const bitmap = await pages.draw(page, LARGEST_SIDE);
+    const from = { blob: new Blob(), mediaType: 'image/png', isUpright: false } as const;
+    const intake = await packed(title, bitmap, from);
+    bitmap.close();
+    return intake;
+  } catch {
+    return { kind: 'refused', name: title, reason: t('underlay.damagedPdf') };
+  }
+}
+
+/** Of several pages somebody has to choose one. */
 async function fromPdf(file: File): Promise<Intake> {
   const { openPages } = await import('./pages');
   const opened = await openPages(file);
-  return opened.ok
-    ? { kind: 'pages', name: nameOf(file), pages: opened.pages }
-    : { kind: 'refused', name: file.name, reason: opened.reason };
+  const name = nameOf(file);
+  if (!opened.ok) return { kind: 'refused', name: file.name, reason: opened.reason };
+  if (opened.pages.count > 1) return { kind: 'pages', name, pages: opened.pages };
+  const intake = await takePage(name, opened.pages, 1);
+  opened.pages.close();
+  return intake;
 }
 
 export async function takeIn(file: File): Promise<Intake> {

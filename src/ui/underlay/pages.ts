@@ -6,6 +6,7 @@ import {
   type PDFDocumentProxy
 } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import workerAddress from 'pdfjs-dist/legacy/build/pdf.worker.min.mjs?url';
+import decoderAddress from 'pdfjs-dist/wasm/openjpeg_nowasm_fallback.js?url';
 import { t } from '#i18n/message';
 
 export interface Pages {
@@ -40,6 +41,8 @@ export async function openPages(file: Blob): Promise<Opening> {
     // The page's policy allows neither texts as programs nor WebAssembly; letters are drawn as shapes.
     isEvalSupported: false,
     useWasm: false,
+    // A folder, to which a file's name is added: behind the mark that browsers leave out it does no harm.
+    wasmUrl: `${new URL(decoderAddress, location.href).href}#/`,
     disableFontFace: true,
     useSystemFonts: false,
     isOffscreenCanvasSupported: true,

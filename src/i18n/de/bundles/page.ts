@@ -1,4 +1,5 @@
 /** What the page says before anything else is asked for. */
+import type { messages as english } from '../../en/bundles/page';
 import type { Translation } from '../../message';
 import { arrange } from '../arrange';
 import { calculation } from '../calculation';
@@ -44,4 +45,4 @@ export const messages = {
   ...underlay,
   ...views,
   ...wiring
-} as const satisfies Partial<Translation>;
+} as const satisfies Pick<Translation, keyof typeof english>;

@@ -1,4 +1,5 @@
 /** What views and dialogs say that are looked at later. */
+import type { messages as english } from '../../en/bundles/views';
 import type { Translation } from '../../message';
 import { across } from '../across';
 import { advice } from '../advice';
@@ -54,4 +55,4 @@ export const messages = {
   ...underlayViews,
   ...units,
   ...vehicles
-} as const satisfies Partial<Translation>;
+} as const satisfies Pick<Translation, keyof typeof english>;
