@@ -1,5 +1,6 @@
 import type { BrowserContext, Page } from '@playwright/test';
 import { Desk } from './hands';
+import { kill } from './support/kill';
 import { expect, test } from './support/test';
 
 interface Wired {
@@ -51,7 +52,6 @@ test('a page that is killed at any step of a save opens with the site as it was 
   for (let step = 0; step < 9; step++) {
     const before = `State ${step}`;
     const after = `State ${step + 1}`;
-    const killer = await context.newCDPSession(desk.page);
     let isReached = false;
     await desk.page.exposeFunction('reached', () => {
       isReached = true;
@@ -61,8 +61,7 @@ test('a page that is killed at any step of a save opens with the site as it was 
     }, step);
     await desk.type('Site name', after);
     await expect.poll(() => isReached).toBe(true);
-    await killer.send('Page.crash').catch(() => undefined);
-    await desk.page.close();
+    await kill(desk.page);
     desk = await opened(context);
     const name = await desk.field('Site name').inputValue();
     expect([before, after]).toContain(name);

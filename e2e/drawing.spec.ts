@@ -88,18 +88,18 @@ test('two lanes in a bend are drawn in one go, and their corner can be bent by a
   await options.getByLabel('Lanes').selectOption('2');
   await options.getByLabel('Bend radius').fill('6 m');
   await options.getByLabel('Bend radius').press('Enter');
-  await desk.click([-200, 60]);
-  await desk.click([120, 60]);
-  await desk.click([120, -120]);
+  await desk.click([-200, 90]);
+  await desk.click([120, 90]);
+  await desk.click([120, -60]);
   await page.keyboard.press('Enter');
-  await expect(page.getByRole('button', { name: 'Undo Draw 2 lanes' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Undo: Draw 2 lanes' })).toBeVisible();
   const { lanes } = JSON.parse(await desk.savedText()) as { lanes: SavedLane[] };
   expect(lanes).toHaveLength(2);
   const [left, right] = lanes.map(({ bends }) => bends?.radii[1] ?? 0);
   expect(right! - left!).toBeCloseTo(3.5, 5);
   expect((left! + right!) / 2).toBeCloseTo(6, 5);
 
-  await desk.outlineItem('lane').click();
+  await desk.outlineItem('lane').press('Enter');
   await desk.field('Corner').selectOption('2 of 3');
   await desk.type('Bend radius', '500');
   await expect(desk.details.getByText(/room for at most/)).toBeVisible();

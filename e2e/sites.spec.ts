@@ -126,28 +126,3 @@ test('a day of work that is in no file is said once', async ({ page }) => {
   await desk.kept();
   await expect(reminder).toHaveCount(0);
 });
-
-test('a storage that is really full is said; older work is intact and the new work can be saved to a file', async ({
-  page,
-  context
-}) => {
-  const desk = new Desk(page);
-  await desk.open();
-  await desk.type('Site name', 'Fits in');
-  await desk.kept();
-  const session = await context.newCDPSession(page);
-  const { origin } = new URL(page.url());
-  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1000 });
-  // A name of a hundred letters and a note of many more do not fit into a thousand bytes.
-  await desk.type('Site name', 'Does not fit in');
-  const banner = page.getByRole('alert');
-  await expect(banner).toContainText('the storage of this browser is full', { timeout: 15_000 });
-  const download = page.waitForEvent('download');
-  await banner.getByRole('button', { name: 'Save to a file' }).click();
-  expect((await download).suggestedFilename()).toBe('Does-not-fit-in.kerfline.json');
-  await session.send('Storage.overrideQuotaForOrigin', { origin });
-  await expect(page.locator('[data-state="saved"]')).toBeVisible({ timeout: 15_000 });
-  await page.reload();
-  await desk.settled();
-  await expect(page).toHaveTitle(/^• ?Does not fit in|^Does not fit in/);
-});

@@ -1,5 +1,6 @@
 import type { BrowserContext, Page } from '@playwright/test';
 import { Desk } from './hands';
+import { kill } from './support/kill';
 import { expect, test } from './support/test';
 
 /** The first tab works on a site; the second one shows it too. */
@@ -73,8 +74,7 @@ test('a tab that crashed keeps nobody out', async ({ page, context }) => {
   await first.open();
   await first.type('Site name', 'Before the crash');
   await first.kept();
-  const killer = await context.newCDPSession(page);
-  await killer.send('Page.crash').catch(() => undefined);
+  await kill(page);
   const second = new Desk(await context.newPage());
   await second.open();
   await expect(heading(second)).toHaveValue('Before the crash');

@@ -20,6 +20,7 @@ interface Saved {
 const savedBy = async (desk: Desk): Promise<Saved> => JSON.parse(await desk.savedText()) as Saved;
 
 test('a junction is traced from a photograph, and the photograph is in the file', async ({ page }) => {
+  test.slow();
   const desk = new Desk(page);
   await desk.open();
   await desk.startFrom('Blank');
@@ -85,6 +86,7 @@ test('the picture is seen on the plan, in its own colours by night too, and hidd
 test('scaling again moves no loop unless it is asked to, and undo takes it back in one step', async ({
   page
 }) => {
+  test.slow();
   const desk = new Desk(page);
   await desk.open();
   await desk.startFrom('Blank');
@@ -103,7 +105,7 @@ test('scaling again moves no loop unless it is asked to, and undo takes it back 
     await desk.click([100, 60]);
     const bar = page.getByRole('form', { name: 'Scale the picture' });
     if (carries) {
-      await bar.getByLabel(/^Move and scale the thing/).check();
+      await bar.getByRole('checkbox', { name: /^Move and scale the thing/ }).check();
       await expect(bar).toContainText('Sizes of loops');
     }
     await bar.getByLabel('Distance between the points').fill(distance);

@@ -54,7 +54,13 @@ function startFrom(desk: Desk, { slot, tenure, record, recovery }: Entered): Sta
 
 /** `remembered`: the slot that this tab had before a reload. Never rejects. */
 export async function findStart(desk: Desk, remembered: string | null): Promise<Start> {
-  if (remembered !== null) return startFrom(desk, await enterSlot(desk, remembered, true));
+  if (remembered !== null) {
+    const entered = await enterSlot(desk, remembered, true);
+    const { found, aside } = entered.recovery;
+    if (found || aside.length > 0) return startFrom(desk, entered);
+    // Nothing was ever kept there.
+    desk.tenancy.release(remembered);
+  }
   const marks: readonly StateMark[] = await keptMarks(desk.store).catch(() => []);
   const newest = marks[0];
   if (!newest) return freshStart(desk);

@@ -1,4 +1,4 @@
-/** What the browser and the system have to say about looks: forced colours, and how large texts are wanted. */
+/** What the browser and the system have to say about looks: forced colours, the size of texts, a sheet of white paper. */
 import { forcedTheme, SYSTEM_COLOURS, type SystemColours } from './forced-theme';
 import { THEMES, type Theme, type ThemeName } from './theme';
 
@@ -11,7 +11,7 @@ export interface Look {
   stop(): void;
 }
 
-/** Calls back whenever `themeOf` may answer differently. */
+/** Calls back whenever `themeOf` may answer differently; before printing there is no time for another frame. */
 export function watchLook(container: HTMLElement, changed: () => void): Look {
   const forced = window.matchMedia('(forced-colors: active)');
   // As large as the root's text, so that its size tells when that changes; it also resolves the names of colours.
@@ -31,6 +31,15 @@ export function watchLook(container: HTMLElement, changed: () => void): Look {
     return forcedTheme(colours as SystemColours);
   }
 
+  let isPrinting = false;
+  const print = (now: boolean) => () => {
+    isPrinting = now;
+    changed();
+  };
+  const [begin, end] = [print(true), print(false)];
+  window.addEventListener('beforeprint', begin);
+  window.addEventListener('afterprint', end);
+
   let textScale = gauge.offsetWidth / USUAL_TEXT || 1;
   const observer = new ResizeObserver(() => {
     const now = gauge.offsetWidth / USUAL_TEXT || 1;
@@ -43,12 +52,14 @@ export function watchLook(container: HTMLElement, changed: () => void): Look {
 
   return {
     themeOf(name) {
-      const theme = forced.matches ? systemTheme() : THEMES[name];
+      const theme = isPrinting ? THEMES.light : forced.matches ? systemTheme() : THEMES[name];
       return textScale === 1 ? theme : { ...theme, textScale };
     },
     stop() {
       observer.disconnect();
       forced.removeEventListener('change', changed);
+      window.removeEventListener('beforeprint', begin);
+      window.removeEventListener('afterprint', end);
       gauge.remove();
     }
   };

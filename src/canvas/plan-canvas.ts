@@ -89,6 +89,7 @@ export function createPlanCanvas(
   let themeName: ThemeName = options.theme ?? 'light';
   const look = watchLook(container, () => {
     change({ theme: look.themeOf(themeName) });
+    drawNow();
   });
 
   let frame: Frame = {
@@ -127,6 +128,11 @@ export function createPlanCanvas(
     request ??= requestAnimationFrame(draw);
   }
 
+  function drawNow(): void {
+    if (request !== null) cancelAnimationFrame(request);
+    draw();
+  }
+
   const keeper = createPictureKeeper((pictures) => {
     change({ pictures });
     options.onPictures?.(pictures);
@@ -138,7 +144,11 @@ export function createPlanCanvas(
     container.style.cursor = grip ?? editor.state.overlay.cursor;
   }
 
-  const space = watchSpace(container, showCursor);
+  // The pointer that the keyboard moves presses with it, and a size that is typed may have spaces.
+  const space = watchSpace(container, showCursor, () => {
+    const { keyboardPoint, entry } = editor.state;
+    return keyboardPoint !== null || (entry !== null && entry.active !== null);
+  });
 
   function resize({ width, height, pixelRatio }: SurfaceSize): void {
     stage.size({ width, height });
@@ -148,8 +158,7 @@ export function createPlanCanvas(
     if (!isFitted) editor.fit('all');
     isFitted = true;
     // A canvas that was resized is blank until it is drawn, and a blank frame would be seen.
-    if (request !== null) cancelAnimationFrame(request);
-    draw();
+    drawNow();
   }
 
   const stops = [

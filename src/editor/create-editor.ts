@@ -163,7 +163,9 @@ export function createEditor(site: Site): Editor {
   function send(input: Omit<ToolPointer, 'typed'>): void {
     scratch.pointer = input.at;
     if (state.isReadOnly && !LOOKING.has(state.tool)) {
-      update({ overlay: overlayOf({ label: { at: input.at, text: t('entry.readOnly') }, cursor: 'not-allowed' }) });
+      update({
+        overlay: overlayOf({ label: { at: input.at, text: t('entry.readOnly') }, cursor: 'not-allowed' })
+      });
       return;
     }
     last = { ...input, typed: typedIn(state.entry) };
@@ -229,7 +231,8 @@ export function createEditor(site: Site): Editor {
       hand = tools.select;
       Object.assign(scratch, { copied: null, pastes: 0 });
       const { viewport, vehicle, drawing, isReadOnly } = state;
-      update({ ...opened(followRoutes(next)), viewport, vehicle, drawing, isReadOnly });
+      const snap = { ...state.snap, gridStep: defaultSnap(next.displayUnits).gridStep };
+      update({ ...opened(followRoutes(next)), viewport, vehicle, drawing, isReadOnly, snap });
     },
     commit(step) {
       if (step.site === state.site || state.isReadOnly) return;

@@ -57,7 +57,10 @@ export function createKeyboardHand(host: KeyboardHost): KeyboardHand {
     const { left, right, bottom, top } = visibleBox(viewport);
     const aside: Point = [(right - left) * MARGIN, (top - bottom) * MARGIN];
     const isSeen =
-      at[0] > left + aside[0] && at[0] < right - aside[0] && at[1] > bottom + aside[1] && at[1] < top - aside[1];
+      at[0] > left + aside[0] &&
+      at[0] < right - aside[0] &&
+      at[1] > bottom + aside[1] &&
+      at[1] < top - aside[1];
     if (!isSeen) host.centre(at);
     host.place(at);
     host.send('move', at, isFine);
@@ -82,7 +85,9 @@ export function createKeyboardHand(host: KeyboardHost): KeyboardHand {
       const fine = NUDGE[site.displayUnits] * times;
       const move = (value: number, by: number): number => {
         if (by === 0) return value;
-        return tidy(alt ? value + by * fine : (Math.round(value / snap.gridStep) + by * times) * snap.gridStep);
+        return tidy(
+          alt ? value + by * fine : (Math.round(value / snap.gridStep) + by * times) * snap.gridStep
+        );
       };
       return goTo([move(x, direction[0]), move(y, direction[1])]);
     }

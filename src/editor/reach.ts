@@ -1,3 +1,4 @@
+import type { Scene } from './scene';
 import type { PointerInput, Viewport } from './types';
 
 type Pointer = PointerInput['pointer'];
@@ -9,6 +10,10 @@ const WANDER: Readonly<Record<Pointer, number>> = { mouse: 4, pen: 5, touch: 10 
 
 /** The reach in metres at the present zoom. */
 export const tolerance = (pointer: Pointer, view: Viewport): number => REACH[pointer] / view.scale;
+
+/** The reach of snapping, metres: as many pixels as the settings say, for a finger in proportion. */
+export const snapReach = (pointer: Pointer, { snap, viewport }: Scene): number =>
+  (snap.tolerance * REACH[pointer]) / REACH.mouse / viewport.scale;
 
 interface Press {
   readonly screen: readonly [number, number];

@@ -9,4 +9,5 @@ export interface Scene {
   readonly snap: SnapSettings;
   readonly vehicle: string;
   readonly drawing: DrawingOptions;
+  readonly isReadOnly: boolean;
 }

@@ -1,4 +1,5 @@
 /** The browser's side of `files.ts`. */
+import { t } from '#i18n/message';
 import type { FileContent, FileHandle, FileHost } from './files';
 
 interface PickerWindow {
@@ -6,7 +7,7 @@ interface PickerWindow {
   showSaveFilePicker?: (options: object) => Promise<FileHandle>;
 }
 
-const TYPES = [{ description: 'Kerfline site', accept: { 'application/json': ['.json'] } }];
+const types = () => [{ description: t('read.fileType'), accept: { 'application/json': ['.json'] } }];
 
 function chooseByField(): Promise<FileContent | null> {
   return new Promise((resolve) => {
@@ -41,13 +42,13 @@ export function browserFileHost(): FileHost {
   return {
     pickToOpen: showOpenFilePicker
       ? async () => {
-          const [handle] = await showOpenFilePicker.call(window, { types: TYPES, multiple: false });
+          const [handle] = await showOpenFilePicker.call(window, { types: types(), multiple: false });
           if (!handle) throw new DOMException('Nothing was chosen.', 'AbortError');
           return handle;
         }
       : null,
     pickToSave: showSaveFilePicker
-      ? (suggestedName) => showSaveFilePicker.call(window, { types: TYPES, suggestedName })
+      ? (suggestedName) => showSaveFilePicker.call(window, { types: types(), suggestedName })
       : null,
     chooseByField,
     download

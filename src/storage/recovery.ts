@@ -4,6 +4,7 @@
  * What cannot be read is moved aside under a dated key before anything is written to its slot, so that no autosave
  * ever replaces it, and is handed back for its owner to download.
  */
+import { t } from '#i18n/message';
 import { isStateMark, newestFirst, slotOf, type SetAside, type StateMark, type StateStore } from './states';
 import { refusalOf, type Refusal } from './refusal';
 
@@ -22,7 +23,7 @@ export type ReadText<Document> = (
 type Read<Document> = ReturnType<ReadText<Document>>;
 
 export function readSafely<Document>(read: ReadText<Document>, text: unknown): Read<Document> {
-  if (typeof text !== 'string') return { reason: 'no text' };
+  if (typeof text !== 'string') return { reason: t('read.noText') };
   try {
     return read(text);
   } catch (problem) {
@@ -74,7 +75,7 @@ export async function recover<Document>(
     for (const each of found) {
       const key = keyOf(each);
       if (key?.slot === slot && !isStateMark(each))
-        await moveAside(await store.text(slot, key.begun), each, 'incomplete record', key);
+        await moveAside(await store.text(slot, key.begun), each, t('read.incomplete'), key);
     }
     for (const mark of found.filter(isStateMark).sort(newestFirst)) {
       if (mark.slot !== slot) continue;

@@ -8,7 +8,7 @@ import { manyLoops, siteWith, square } from '../editor/sites';
 import { editorOf, frameOf } from './frames';
 
 /** As the canvas holds what comes from outside: the same objects until they are replaced. */
-const OUTSIDE = { figures: new Map(), severities: new Map(), calls: new Map() };
+const OUTSIDE = { figures: new Map(), severities: new Map(), calls: new Map(), pictures: new Map() };
 
 /** Names of the layers that would be drawn again after the deed. */
 function redrawn(editor: Editor, deed: () => void, outside: Partial<Frame> = {}): string[] {

@@ -3,11 +3,12 @@ import type { Drawing } from '#canvas/drawing';
 import { layers } from '#canvas/layers/index';
 import { paint, type Context } from '#canvas/paint';
 import type { PictureState } from '#canvas/pictures';
-import { underlaysScene, versionFor } from '#canvas/scenes/underlays';
+import { spanScene, underlayLabelsScene, underlaysScene, versionFor } from '#canvas/scenes/underlays';
 import { LIGHT } from '#canvas/theme';
 import { addUnderlay, newUnderlay } from '#plan/edits/index';
 import { emptySite } from '#plan/read';
 import type { Picture, Site, Underlay } from '#plan/schema';
+import { handOf } from '../editor/hand';
 import { siteWith } from '../editor/sites';
 import { editorOf, frameOf } from './frames';
 
@@ -22,10 +23,13 @@ function siteOver(patch: Partial<Underlay> = {}, base: Site = emptySite()): Site
 const bitmap = (width: number) => ({ width, height: width / 2 }) as ImageBitmap;
 const ready: PictureState = { kind: 'ready', versions: [bitmap(400), bitmap(200), bitmap(100)] };
 
-const drawn = (site: Site, state?: PictureState): readonly Drawing[] =>
-  underlaysScene(frameOf(editorOf(site), { pictures: new Map(state ? [[picture, state]] : []) }));
-const texts = (drawings: readonly Drawing[]) =>
-  drawings.flatMap((drawing) => (drawing.kind === 'text' ? [drawing.text] : []));
+const framed = (site: Site, state?: PictureState) =>
+  frameOf(editorOf(site), { pictures: new Map(state ? [[picture, state]] : []) });
+const drawn = (site: Site, state?: PictureState): readonly Drawing[] => underlaysScene(framed(site, state));
+const texts = (site: Site, state?: PictureState) =>
+  underlayLabelsScene(framed(site, state)).flatMap((drawing) =>
+    drawing.kind === 'text' ? [drawing.text] : []
+  );
 
 describe('pictures under the plan', () => {
   it('are drawn to scale about their middle, at 50 pixels a metre', () => {
@@ -50,10 +54,10 @@ describe('pictures under the plan', () => {
   });
 
   it('say that they are not to scale, are missing or broken, by name', () => {
-    expect(texts(drawn(siteOver({ scaledBy: undefined }), ready))).toEqual(['Not to scale']);
-    expect(texts(drawn(siteOver({ picture: null })))).toEqual(['Picture missing: Photo']);
-    expect(texts(drawn(siteOver(), { kind: 'broken' }))).toEqual(['Cannot be shown: Photo']);
-    expect(texts(drawn(siteOver(), { kind: 'waiting' }))).toEqual([]);
+    expect(texts(siteOver({ scaledBy: undefined }), ready)).toEqual(['Not to scale']);
+    expect(texts(siteOver({ picture: null }))).toEqual(['Picture missing: Photo']);
+    expect(texts(siteOver(), { kind: 'broken' })).toEqual(['Cannot be shown: Photo']);
+    expect(texts(siteOver(), { kind: 'waiting' })).toEqual([]);
   });
 
   it('take the coarsest version that has a pixel for each one of the screen', () => {
@@ -83,6 +87,20 @@ describe('pictures under the plan', () => {
     const before = layer.dependsOn(frameOf(editor, { pictures }));
     editor.run('insert-rectangle');
     expect(layer.dependsOn(frameOf(editor, { pictures }))).toEqual(before);
+  });
+
+  it('show the two points that they are scaled by while that is being done', () => {
+    const editor = editorOf(siteOver());
+    editor.run('tool-calibrate');
+    const hand = handOf(editor);
+    hand.click([-1, 0]);
+    hand.click([1, 1]);
+    const ends = spanScene(frameOf(editor)).flatMap((drawing) =>
+      drawing.kind === 'circle' ? [drawing.at] : []
+    );
+    expect(ends).toEqual([[450, 400], [550, 350]]); // prettier-ignore
+    editor.setTool('select');
+    expect(spanScene(frameOf(editor))).toEqual([]);
   });
 
   it('are painted turned about their middle, and leave the brush as it was', () => {

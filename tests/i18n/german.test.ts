@@ -88,7 +88,11 @@ const SHUNNED: readonly (readonly [RegExp, string])[] = [
   [/Proximity/, 'Näheeffekt'],
   [/Spule|Schlaufe/, 'Schleife'],
   [/Detektor(?!en)/, 'Gerät, Auswertegerät'],
-  [/\bSpuren?\b/, 'Fahrstreifen'],
+  [/\bSpuren?\b|Nachbarspur/, 'Fahrstreifen'],
+  [/Stahlmatte/, 'Bewehrungsmatte'],
+  [/Vorlaufschleife/, 'Vorfeldschleife'],
+  [/Arbeitsfrequenz/, 'Betriebsfrequenz'],
+  [/Einzelheiten/, 'Angaben'],
   [/Haltelinie/, 'Haltlinie']
 ];
 

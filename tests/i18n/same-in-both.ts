@@ -18,6 +18,8 @@ export const SAME_IN_BOTH: Readonly<Record<string, string>> = {
   'catalogue.awg18': NAME,
   'catalogue.bus': SHARED,
   'circuits.vehicle': SYMBOL,
+  'entry.commit': SHARED,
+  'entry.radius': SHARED,
   'file.tooLarge': UNIT,
   'frequencies.deepest': SYMBOL,
   'glossary.response': SYMBOL,

@@ -20,10 +20,11 @@ describe.each(LANGUAGES)('in %s', (language) => {
   it('every entry of the catalogue, and every part of a vehicle, has a name', () => {
     speakWhole(language);
     const parts = catalogueVehicles.flatMap((vehicle) => vehicle.parts.flatMap(({ name }) => name ?? []));
-    const names = [...all.map(({ name }) => name), ...parts];
+    const sources = catalogueVehicles.map(({ source }) => source ?? '');
+    const names = [...all.map(({ name }) => name), ...parts, ...sources];
     expect(parts.length).toBeGreaterThan(20);
     // a key that has no message is said as it stands
-    expect(names.filter((name) => name.includes('catalogue.') || name === '')).toEqual([]);
+    expect(names.filter((name) => /^(catalogue|source)\./.test(name) || name === '')).toEqual([]);
   });
 
   it('every situation says what it is, and builds a site that can be read back', () => {

@@ -9,6 +9,7 @@ const UNREAD: readonly (readonly [why: string, pattern: RegExp])[] = [
   ['the name of the program', /^Kerfline$/],
   ['keys in the storage', /^kerfline /],
   ['a state of a tool, for whoever looks for a fault', /^[a-z -]+: [a-z ]+$/],
+  ['a piece of work that sizes are typed for', /^dimension offset$/],
   ['titles of publications', /^(NCHRP Report|AASHTO),? /],
   ['a formula', /frac\{|[_^]\{?\w/],
   ['a style', /^var\(--/],

@@ -7,7 +7,8 @@ export interface SpaceBar {
   stop(): void;
 }
 
-export function watchSpace(surface: HTMLElement, changed: () => void): SpaceBar {
+/** `isTaken`: the bar means something else just now. */
+export function watchSpace(surface: HTMLElement, changed: () => void, isTaken: () => boolean): SpaceBar {
   let isHeld = false;
   const set = (held: boolean): void => {
     if (held === isHeld) return;
@@ -20,7 +21,7 @@ export function watchSpace(surface: HTMLElement, changed: () => void): SpaceBar 
     return surface.matches(':hover') || surface.contains(focused);
   };
   const onDown = (event: KeyboardEvent): void => {
-    if (event.key !== ' ' || !isOurs()) return;
+    if (event.key !== ' ' || isTaken() || !isOurs()) return;
     event.preventDefault();
     set(true);
   };

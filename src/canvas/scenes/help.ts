@@ -10,6 +10,8 @@ const TEXT_SIZE = 12;
 /** Pixels from the pointer to its text. */
 const ASIDE = 16;
 const TICK = 4;
+/** Pixels from the middle of the cross to where its arms begin and end. */
+const CROSS = { gap: 5, arm: 16 } as const;
 
 function guideDrawings(frame: Frame): Drawing[] {
   const { state, theme } = frame;
@@ -68,8 +70,24 @@ function labelDrawings({ state, theme }: Frame): Drawing[] {
   ];
 }
 
+/** The pointer that the arrow keys move: a cross with an open middle, on a rim that stands off any ground. */
+function crossDrawings({ state, theme }: Frame): Drawing[] {
+  if (!state.keyboardPoint) return [];
+  const [x, y] = planToScreen(state.viewport, state.keyboardPoint);
+  const arms = ([[1, 0], [-1, 0], [0, 1], [0, -1]] as const).map(([dx, dy]): Point[] => [
+    [x + dx * CROSS.gap, y + dy * CROSS.gap],
+    [x + dx * CROSS.arm, y + dy * CROSS.arm]
+  ]); // prettier-ignore
+  const drawn = (colour: string, width: number): Drawing[] => [
+    ...arms.map((arm) => line(arm, { colour, width })),
+    { kind: 'circle', at: [x, y], radius: CROSS.gap, stroke: { colour, width } }
+  ];
+  return [...drawn(theme.plate, 5), ...drawn(theme.accent, 2)];
+}
+
 export const helpScene = (frame: Frame): Drawing[] => [
   ...boxDrawings(frame),
   ...guideDrawings(frame),
-  ...labelDrawings(frame)
+  ...labelDrawings(frame),
+  ...crossDrawings(frame)
 ];

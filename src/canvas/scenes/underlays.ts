@@ -12,6 +12,8 @@ import type { PictureState } from '../pictures';
 const TEXT = 13;
 /** Pixels between a corner of the picture and what is written beside it. */
 const INSET = 10;
+/** Radius of the ends of a span, pixels. */
+const END = 5;
 
 const refOf = ({ id }: Underlay): Ref => ({ kind: 'underlay', id });
 
@@ -54,18 +56,27 @@ function faultOf(underlay: Underlay, state: PictureState | undefined): string {
   return state?.kind === 'broken' ? t('underlay.broken', { name }) : '';
 }
 
-function frameAround(underlay: Underlay, fault: string, { state, theme }: Frame): Drawing[] {
-  const corners = onScreen(state.viewport, underlayOutline(underlay)) as [Point, Point, Point, Point];
+const cornersOf = (underlay: Underlay, { state }: Frame) =>
+  onScreen(state.viewport, underlayOutline(underlay)) as [Point, Point, Point, Point];
+
+function frameAround(underlay: Underlay, fault: string, frame: Frame): Drawing[] {
+  const corners = cornersOf(underlay, frame);
   const [lowerLeft, lowerRight, upperRight, upperLeft] = corners;
-  const stroke = { colour: theme.guide, width: 1.5, dash: [8, 6] };
-  const text = fault === '' ? t('underlay.notToScale') : fault;
+  const stroke = { colour: frame.theme.guide, width: 1.5, dash: [8, 6] };
   return [
     { kind: 'line', points: corners, closed: true, stroke },
-    ...(fault === '' ? [] : [line([lowerLeft, upperRight], stroke), line([lowerRight, upperLeft], stroke)]),
+    ...(fault === '' ? [] : [line([lowerLeft, upperRight], stroke), line([lowerRight, upperLeft], stroke)])
+  ];
+}
+
+function labelOf(underlay: Underlay, fault: string, frame: Frame): Drawing[] {
+  const { theme } = frame;
+  const [lowerLeft] = cornersOf(underlay, frame);
+  return [
     {
       kind: 'text',
       at: [lowerLeft[0] + INSET, lowerLeft[1] - INSET - TEXT / 2],
-      text,
+      text: fault === '' ? t('underlay.notToScale') : fault,
       colour: theme.guide,
       size: TEXT,
       bold: true,
@@ -75,14 +86,50 @@ function frameAround(underlay: Underlay, fault: string, { state, theme }: Frame)
   ];
 }
 
-export function underlaysScene(frame: Frame): Drawing[] {
-  const sight = drawnBox(frame.state.viewport);
-  return visibleUnderlays(frame.site)
+interface Seen {
+  readonly underlay: Underlay;
+  readonly state: PictureState | undefined;
+  readonly fault: string;
+  /** Something is to be said about it. */
+  readonly isFramed: boolean;
+}
+
+function seen({ site, state: { viewport }, pictures }: Frame): Seen[] {
+  const sight = drawnBox(viewport);
+  return visibleUnderlays(site)
     .filter((underlay) => isInSight(underlayOutline(underlay), sight))
-    .flatMap((underlay) => {
-      const state = underlay.picture ? frame.pictures.get(underlay.picture) : undefined;
+    .map((underlay) => {
+      const state = underlay.picture ? pictures.get(underlay.picture) : undefined;
       const fault = faultOf(underlay, state);
-      const isFramed = fault !== '' || !isToScale(underlay);
-      return [...imageOf(underlay, state, frame), ...(isFramed ? frameAround(underlay, fault, frame) : [])];
+      return { underlay, state, fault, isFramed: fault !== '' || !isToScale(underlay) };
     });
+}
+
+export const underlaysScene = (frame: Frame): Drawing[] =>
+  seen(frame).flatMap(({ underlay, state, fault, isFramed }) => [
+    ...imageOf(underlay, state, frame),
+    ...(isFramed ? frameAround(underlay, fault, frame) : [])
+  ]);
+
+/** What is said about pictures, to be read over everything that is drawn on them. */
+export const underlayLabelsScene = (frame: Frame): Drawing[] =>
+  seen(frame).flatMap(({ underlay, fault, isFramed }) => (isFramed ? labelOf(underlay, fault, frame) : []));
+
+/** The two points by which a picture is scaled, strong enough for any photograph. */
+export function spanScene({ state, theme }: Frame): Drawing[] {
+  if (state.tool !== 'calibrate') return [];
+  return state.overlay.guides.flatMap(({ from, to }): Drawing[] => {
+    const ends = onScreen(state.viewport, [from, to]);
+    return [
+      line(ends, { colour: theme.plate, width: 5 }),
+      line(ends, { colour: theme.guide, width: 2 }),
+      ...ends.map((at): Drawing => ({
+        kind: 'circle',
+        at,
+        radius: END,
+        fill: theme.plate,
+        stroke: { colour: theme.guide, width: 2 }
+      }))
+    ];
+  });
 }

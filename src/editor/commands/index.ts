@@ -12,8 +12,10 @@ import { insertSteel } from './insert-steel';
 import { insertUnderlay } from './insert-underlay';
 import { keyText } from './key';
 import { nudges } from './nudge';
+import { resizes } from './resize';
 import { rotateLeft, rotateRight } from './rotate';
 import { selectAll } from './select-all';
+import { selectFirst, selectNext, selectPrevious } from './step-through';
 import { toggleGrid, toggleGridSnap, toggleObjectSnap } from './switches';
 import { toggleArc } from './toggle-arc';
 import { toolCommands } from './tools';
@@ -31,7 +33,11 @@ export const commands: readonly Command[] = [
   duplicate,
   remove,
   selectAll,
+  selectNext,
+  selectPrevious,
+  selectFirst,
   ...nudges,
+  ...resizes,
   rotateLeft,
   rotateRight,
   ...wiringCommands,

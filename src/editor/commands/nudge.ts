@@ -1,6 +1,8 @@
+import { t } from '#i18n/message';
 import { moveThings } from '#plan/edits/index';
 import type { Point } from '#plan/schema';
 import { NUDGE } from '#units/plan-steps';
+import { unlockedOf } from '../locks';
 import { describeRefs } from '../selection';
 import type { Command, Editor } from '../types';
 import { hasSelection } from './conditions';
@@ -20,10 +22,11 @@ const DIRECTIONS: readonly (readonly [
 
 /** Presses in a row on the same selection are one step to undo, whatever their directions. */
 function nudge(editor: Editor, towards: Point, times: number): void {
-  const { site, selection } = editor.state;
+  const { site } = editor.state;
+  const selection = unlockedOf(site, editor.state.selection);
   const step = NUDGE[site.displayUnits] * times;
   editor.commit({
-    label: `Nudge ${describeRefs(selection)}`,
+    label: t('step.nudgeThings', { things: describeRefs(selection) }),
     site: moveThings(site, selection, [towards[0] * step, towards[1] * step]),
     merge: `nudge ${selection.map(({ kind, id }) => `${kind} ${id}`).join(', ')}`
   });

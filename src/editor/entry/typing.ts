@@ -96,7 +96,11 @@ function closed(entry: DimensionEntry): DimensionEntry {
   return { ...withField(entry, active, UNTYPED), active: null };
 }
 
-function typedText(entry: DimensionEntry, change: (text: string) => string, units: UnitSystem): DimensionEntry {
+function typedText(
+  entry: DimensionEntry,
+  change: (text: string) => string,
+  units: UnitSystem
+): DimensionEntry {
   if (entry.place) return withPlace(entry, change(entry.place.text), units);
   const field = entry.fields[entry.active ?? 0];
   return field ? withText(entry, field.id, change(field.text ?? ''), units) : entry;

@@ -81,8 +81,7 @@ function toLoops({ site, viewport }: Scene, own: Box, moving: readonly Ref[]): G
   });
 }
 
-const isLevel = ({ from, to }: Guide): boolean =>
-  Math.abs(to[0] - from[0]) >= Math.abs(to[1] - from[1]);
+const isLevel = ({ from, to }: Guide): boolean => Math.abs(to[0] - from[0]) >= Math.abs(to[1] - from[1]);
 
 /** Without those that the snap's own guides say already. */
 export function clearances(
@@ -94,6 +93,8 @@ export function clearances(
   const box = boxAround(outline);
   if (!box) return [];
   const isSaid = (guide: Guide): boolean =>
-    said.some(({ label, ...line }) => label === guide.label && isLevel({ label, ...line }) === isLevel(guide));
+    said.some(
+      ({ label, ...line }) => label === guide.label && isLevel({ label, ...line }) === isLevel(guide)
+    );
   return [...toLaneEdges(scene, outline), ...toLoops(scene, box, moving)].filter((guide) => !isSaid(guide));
 }

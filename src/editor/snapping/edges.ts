@@ -39,7 +39,7 @@ export function* edgeOffers(box: Box, axis: Axis, targets: readonly AxisTarget[]
       yield {
         by: target.value - value,
         rank: RANK[target.match],
-        text: target.what,
+        what: target.what,
         guides: (moved, length) => guidesFor(target, axis, moved, length)
       };
 }

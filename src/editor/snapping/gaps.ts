@@ -1,4 +1,5 @@
 /** As far from the neighbour as the neighbour is from the next one, or halfway between two. */
+import { t } from '#i18n/message';
 import type { Box } from '../geometry/box';
 import { middleOf, overlap, pointOn, spanOf, type Axis, type Span } from './axis';
 import type { Guide, Offer } from './offer';
@@ -43,7 +44,7 @@ function offer(axis: Axis, across: Axis, by: number, known: Span, made: (moved: 
   return {
     by,
     rank: RANK,
-    text: 'equal gaps',
+    what: () => t('snap.gaps'),
     guides(moved, length) {
       const level = middleOf(spanOf(moved, across));
       return [known, made(spanOf(moved, axis))].map(({ low, high }): Guide => ({

@@ -10,7 +10,7 @@ export interface Offer {
   /** Decides between offers that are equally near; the smaller one wins. */
   readonly rank: number;
   /** What it snaps to, in words. */
-  readonly text: string;
+  readonly what: () => string;
   /** Lines of help for the box where it comes to lie. */
   guides(moved: Box, length: (metres: number) => string): Guide[];
 }

@@ -1,4 +1,7 @@
-/** Where a moving box or point comes to rest. Objects come before the grid; each axis is decided by itself. */
+/**
+ * Where a moving box or point comes to rest. A lone point goes to a corner within reach, else to a centre; then the nearest
+ * line counts, for each axis by itself; the grid comes last.
+ */
 import { distance, subtract } from '#plan/geometry/points';
 import { nearestOnSegment } from '#plan/geometry/segments';
 import type { Point } from '#plan/schema';
@@ -7,7 +10,7 @@ import { spanOf, type Axis } from './axis';
 import { edgeOffers } from './edges';
 import { gapOffers } from './gaps';
 import { bestOffer, type Guide, type Offer } from './offer';
-import type { Targets } from './targets';
+import type { PointTarget, Targets } from './targets';
 
 export interface Snap {
   /** How far to move what is in hand. */
@@ -35,17 +38,23 @@ export const toStep = (value: number, step: number): number => Math.round(value 
 
 const isPoint = (box: Box): boolean => box.right - box.left < 1e-9 && box.top - box.bottom < 1e-9;
 
-function toPoint(at: Point, targets: Targets, options: SnapOptions): Snap | null {
-  if (!options.axes[0] || !options.axes[1]) return null;
-  let best: Snap | null = null;
-  let reach = options.tolerance;
-  for (const target of targets.points) {
+function nearestPoint(at: Point, targets: readonly PointTarget[], tolerance: number): Snap | null {
+  let best: PointTarget | null = null;
+  let reach = tolerance;
+  for (const target of targets) {
     const away = distance(at, target.at);
     if (away > reach) continue;
     reach = away;
-    best = { by: subtract(target.at, at), guides: [], text: target.what };
+    best = target;
   }
-  return best;
+  return best && { by: subtract(best.at, at), guides: [], text: best.what() };
+}
+
+function toPoint(at: Point, { points }: Targets, options: SnapOptions): Snap | null {
+  if (!options.axes[0] || !options.axes[1]) return null;
+  const of = (match: PointTarget['match']): Snap | null =>
+    nearestPoint(at, points.filter((target) => target.match === match), options.tolerance); // prettier-ignore
+  return of('corner') ?? of('centre');
 }
 
 /** Onto a slanting line; a box goes there with its centre, and only to the middles of lanes. */
@@ -60,7 +69,7 @@ function toLine(box: Box, targets: Targets, options: SnapOptions): Snap | null {
     const away = distance(at, nearest);
     if (away > reach) continue;
     reach = away;
-    best = { by: subtract(nearest, at), guides: [{ ...segment, label: '' }], text: what };
+    best = { by: subtract(nearest, at), guides: [{ ...segment, label: '' }], text: what() };
   }
   return best;
 }
@@ -90,6 +99,6 @@ export function snapBox(box: Box, targets: Targets, options: SnapOptions): Snap 
   return {
     by,
     guides: found.flatMap((offer) => offer.guides(moved, options.length)),
-    text: [...new Set(found.map((offer) => offer.text))].join(', ')
+    text: [...new Set(found.map((offer) => offer.what()))].join(', ')
   };
 }

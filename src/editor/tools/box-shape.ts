@@ -31,7 +31,11 @@ function sidesOf(stretch: Stretch): Point | null {
   const isSquare = shift && !typed.offset && (typed.width === undefined || typed.length === undefined);
   const least = typed.offset ? 0 : SMALLEST;
   const side = (along: number, known: number | undefined): number => {
-    const size = isSquare ? squareSide : known === undefined ? Math.max(least, Math.abs(along)) : Math.abs(along);
+    const size = isSquare
+      ? squareSide
+      : known === undefined
+        ? Math.max(least, Math.abs(along))
+        : Math.abs(along);
     return along < 0 ? -size : size;
   };
   return [side(x, typed.width), side(y, typed.length)];
@@ -41,7 +45,10 @@ function shapeOf(kind: BoxKind, stretch: Stretch): Shape | null {
   const sides = sidesOf(stretch);
   if (!sides) return null;
   const { from, input } = stretch;
-  const shape = shapeDefinitions[kind].fromBox(input.control ? subtract(from, sides) : from, add(from, sides));
+  const shape = shapeDefinitions[kind].fromBox(
+    input.control ? subtract(from, sides) : from,
+    add(from, sides)
+  );
   return tidyShape(input.typed.angle === undefined ? shape : rotateShape(shape, input.typed.angle, from));
 }
 
@@ -54,7 +61,10 @@ export const boxShapeTool = (kind: BoxKind): ToolState =>
       const shape = shapeOf(kind, stretch);
       const guides = stretch.snap.guides;
       if (!shape || !('width' in shape)) return { overlay: { guides, cursor: 'crosshair' } };
-      const label = { at: stretch.to, text: joinedText(sizeText(site, shape.width, shape.length), stretch.snap.text) };
+      const label = {
+        at: stretch.to,
+        text: joinedText(sizeText(site, shape.width, shape.length), stretch.snap.text)
+      };
       const outline = definitionOf(shape).outline(shape);
       const free = clearances(scene, outline, [], guides);
       const overlay = { guides: [...guides, ...free], label, cursor: 'crosshair' };

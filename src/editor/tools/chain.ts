@@ -6,6 +6,7 @@
 import { t } from '#i18n/message';
 import { distance } from '#plan/geometry/points';
 import type { Point } from '#plan/schema';
+import { NOTHING_TYPED } from '../dimension-entry';
 import { hasTyped, stretchSizes, stretchTo } from '../entry/placing';
 import { opensEntry } from '../entry/typing';
 import { onRay } from '../geometry/rays';
@@ -78,7 +79,7 @@ export function chainTool(tool: ChainTool): ToolState {
 
   /** Without enough points, or with an impossible figure, the collecting goes on. */
   function finished(points: readonly Point[], last: ToolPointer | null, scene: Scene): Outcome {
-    const drawn = points.length >= tool.least ? tool.draw(points, scene) : t('drawing.tooFew');
+    const drawn = points.length >= tool.least ? tool.draw(points, scene) : t('entry.tooFew');
     if (typeof drawn !== 'string') return { next: ready, ...drawn };
     const end = points.at(-1);
     const label = end ? { at: end, text: drawn } : null;
@@ -94,7 +95,9 @@ export function chainTool(tool: ChainTool): ToolState {
     const near = hasTyped(input.typed) ? 0 : REACH[input.pointer] / 2;
     const again = last && distance(last, target.at) * scene.viewport.scale < near;
     const next = again || points.length >= tool.most ? points : [...points, target.at];
-    return { next: collecting(next, input), ...shown(next, again ? null : target, scene) };
+    // What was typed was for this piece.
+    const rested = { ...input, typed: NOTHING_TYPED };
+    return { next: collecting(next, rested), ...shown(next, again ? null : target, scene) };
   }
 
   /** `last`: where the pointer was when it was last heard of. */

@@ -49,7 +49,8 @@ export function twoPointTool(tool: TwoPointTool): ToolState {
       if (input.type !== 'move' && input.type !== 'down') return null;
       const snapper = createSnapper(scene);
       const snap = snapper.point(input.at, input);
-      if (input.type === 'down') return stretching({ from: snap.at, start: input, snapper, held: true }, input).on(input, scene);
+      if (input.type === 'down')
+        return stretching({ from: snap.at, start: input, snapper, held: true }, input).on(input, scene);
       const label = snap.text === '' ? null : { at: snap.at, text: snap.text };
       return { next: ready, overlay: { guides: snap.guides, label, cursor: 'crosshair' } };
     }

@@ -36,8 +36,7 @@ export const approach = {
   'approach.seconds': '{value}\u00a0s',
   'approach.unbounded': 'ohne Ende',
   'approach.axis': 'Abstand vor der Haltlinie; Verkehr von links nach rechts.',
-  'approach.pointed':
-    '{distance} vor der Linie: {time} bei der 85-%-Geschwindigkeit, {slow} bei der unteren',
+  'approach.pointed': '{distance} vor der Linie: {time} bei der 85-%-Geschwindigkeit, {slow} bei der unteren',
   'approach.zoneAt': 'Bereich bei {speed}: {from} bis {to}',
   'approach.bar': '{text} {distance}',
 

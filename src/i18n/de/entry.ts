@@ -12,12 +12,14 @@ export const entry = {
   'entry.up': 'Hoch',
   'entry.aside': 'Daneben',
   'entry.place': 'Vom letzten Punkt',
-  'entry.placeHow':
-    'zwei Längen schreiben, @3;2 quer und hoch, oder eine Länge und eine Richtung, @5<30',
+  'entry.placeHow': 'zwei Längen schreiben, @3;2 quer und hoch, oder eine Länge und eine Richtung, @5<30',
+  'entry.tooFew': 'zu wenige Punkte',
   'entry.commit': 'OK',
   'entry.cancel': 'Abbrechen',
-  'entry.locked': 'gesperrt: in den Einzelheiten oder mit Strg+L entsperren',
+  'entry.locked': 'gesperrt: unter Angaben oder mit Strg+L entsperren',
   'entry.readOnly': 'schreibgeschützt: hier lässt sich nichts ändern',
+
+  'plan.snapping': 'Einrasten',
 
   'snap.close': 'schließen',
   'snap.corner': 'Ecke von {name}',
@@ -28,21 +30,21 @@ export const entry = {
   'snap.laneEdge': 'Fahrstreifenrand',
   'snap.laneEdgeOf': 'Fahrstreifenrand von {name}',
   'snap.pathPoint': 'Punkt von {name}',
-  'snap.mat': 'Stahlmatte',
+  'snap.mat': 'Bewehrungsmatte',
   'snap.plate': 'Stahlplatte',
   'snap.gaps': 'gleiche Abstände',
   'snap.lane': 'Fahrstreifen',
 
   'step.loop.rectangle': 'Rechteck zeichnen',
   'step.loop.quadrupole': 'Quadrupol zeichnen',
-  'step.loop.diagonal': 'Diagonalschleife zeichnen',
+  'step.loop.diagonal': 'Diagonale zeichnen',
   'step.loop.circle': 'Kreis zeichnen',
   'step.loop.polygon': 'Vieleck zeichnen',
   'step.moveThings': '{things} verschieben',
   'step.resizeThings': 'Größe ändern: {things}',
   'step.rotateThings': '{things} drehen',
   'step.nudgeThings': '{things} rücken',
-  'step.reroute.tail': 'Anschlussleitung umlegen',
+  'step.reroute.tail': 'Anschlussende umlegen',
   'step.reroute.lead-in': 'Zuleitung umlegen',
 
   'command.select-next': 'Nächstes auswählen',
@@ -55,5 +57,27 @@ export const entry = {
   'command.wider-far': 'Schleife um zehn Schritte breiter machen',
   'command.narrower-far': 'Schleife um zehn Schritte schmaler machen',
   'command.longer-far': 'Schleife um zehn Schritte länger machen',
-  'command.shorter-far': 'Schleife um zehn Schritte kürzer machen'
+  'command.shorter-far': 'Schleife um zehn Schritte kürzer machen',
+
+  'toolHint.corners': 'Von Ecke zu Ecke ziehen oder beide anklicken.',
+  'toolHint.circle': 'Von der Mitte zum Rand ziehen oder beides anklicken.',
+  'toolHint.outline':
+    'Ecke für Ecke klicken; Doppelklick oder Eingabetaste beendet, ein Klick auf die erste Ecke schließt.',
+  'toolHint.points':
+    'Punkt für Punkt klicken; Doppelklick oder Eingabetaste beendet, die Rücktaste nimmt einen Punkt zurück.',
+  'toolHint.inLane': 'In einen Fahrstreifen klicken oder irgendwo ziehen.',
+  'toolHint.area': 'Ein Rechteck ziehen oder Ecke für Ecke klicken.',
+  'toolHint.gate': 'Von Drehpunkt oder Pfosten zur Spitze ziehen oder beides anklicken.',
+  'toolHint.place': 'An die richtige Stelle klicken.',
+  'toolHint.dimension': 'Zwei Punkte anklicken, dann die Lage der Maßlinie.',
+  'toolHint.measure': 'Für eine Entfernung ziehen oder Punkt für Punkt klicken.',
+  'toolHint.calibrate': 'Zwei Punkte des Bildes anklicken, deren Abstand bekannt ist.',
+  'toolHint.sizes': 'Dabei ein Maß tippen, etwa 1,8.',
+  'toolHint.orKeys': 'Ohne Maus: Pfeiltasten.',
+  'toolHint.type':
+    'Ein Maß tippen; Tab geht zum nächsten, @3;2 oder @5<30 gibt einen Ort, Eingabe behält, Esc nimmt zurück.',
+  'toolHint.alt': 'Mit Alt rastet nichts ein.',
+  'toolHint.keys':
+    'Die Pfeiltasten bewegen das Kreuz: mit Umschalt zehn Schritte, mit Alt einen feinen. Die Leertaste setzt einen Punkt, Eingabe beendet, Esc bricht ab.',
+  'cross.at': '{x}; {y}'
 } as const satisfies Partial<Translation>;

@@ -5,7 +5,6 @@ export const glossary = {
   'glossary.title': 'Fachwörter',
   'glossary.search': 'In den Fachwörtern suchen',
   'glossary.none': 'Kein Fachwort enthält das im Namen oder in der Erklärung.',
-  'glossary.open': 'Alle Fachwörter',
 
   'glossary.loop': 'Induktionsschleife',
   'glossary.loop.text':

@@ -53,20 +53,29 @@ export const help = {
   'ideas.failed': 'Das Beispiel ließ sich nicht laden. Gehen Sie einmal online und versuchen Sie es wieder.',
   'ideas.designer': 'Eine Haltlinie entwerfen',
   'ideas.designer.1': 'Ziehen Sie eine Schleife zum anderen Fahrstreifen und beobachten Sie die Befunde.',
-  'ideas.designer.2': 'Wählen Sie eine Schleife und geben Sie eine andere Windungszahl ein: L, Güte und Frequenz folgen.',
-  'ideas.designer.3': 'Wählen Sie unter Frequenzen „Frequenzen planen“ und sehen Sie, welche Stufen die Kanäle trennen.',
+  'ideas.designer.2':
+    'Wählen Sie eine Schleife und geben Sie eine andere Windungszahl ein: L, Güte und Frequenz folgen.',
+  'ideas.designer.3':
+    'Wählen Sie unter Frequenzen „Frequenzen planen“ und sehen Sie, welche Stufen die Kanäle trennen.',
   'ideas.estimator': 'Einen Auftrag schätzen',
   'ideas.estimator.1': 'Lesen Sie unter Mengen die Meter Fugenschnitt, Draht und Kabel.',
-  'ideas.estimator.2': 'Ziehen Sie den Schaltschrank: Die Zuleitungen sind gezeichnet, also folgen Längen und Summen.',
+  'ideas.estimator.2':
+    'Ziehen Sie den Schaltschrank: Die Zuleitungen sind gezeichnet, also folgen Längen und Summen.',
   'ideas.estimator.3': 'Machen Sie eine Schleife länger, oder kopieren Sie sie, und vergleichen Sie.',
   'ideas.instructor': 'Einer Klasse zeigen, warum',
-  'ideas.instructor.1': 'Ziehen Sie das Fahrrad über die Diagonalschleife, dann über den Quadrupol, und vergleichen Sie die Verstimmungen über dem Plan.',
-  'ideas.instructor.2': 'Wählen Sie unter Überfahrt „Quer“ und legen Sie die Verstimmungskarte unter die Schleifen.',
-  'ideas.instructor.3': 'Wählen Sie eine Schleife, öffnen Sie ihre Verluste und ihren Querschnitt, und drücken Sie auf einen Wert für seine Formel.',
+  'ideas.instructor.1':
+    'Ziehen Sie das Fahrrad über die Diagonalschleife, dann über den Quadrupol, und vergleichen Sie die Verstimmungen über dem Plan.',
+  'ideas.instructor.2':
+    'Wählen Sie unter Überfahrt „Quer“ und legen Sie die Verstimmungskarte unter die Schleifen.',
+  'ideas.instructor.3':
+    'Wählen Sie eine Schleife, öffnen Sie ihre Verluste und ihren Querschnitt, und drücken Sie auf einen Wert für seine Formel.',
   'ideas.technician': 'Mit dem Messgerät vergleichen',
-  'ideas.technician.1': 'Wählen Sie „Count, second“ und lesen Sie unter Schleifenkreis, was ein Messgerät zeigen soll.',
-  'ideas.technician.2': 'Öffnen Sie die plausiblen Spannen: Was außerhalb liegt, ist ein Fehler und keine Toleranz.',
-  'ideas.technician.3': 'Sehen Sie unter Frequenzen, welche Nachbarn sich stören, und lassen Sie es sich unter Schwebung zeigen.',
+  'ideas.technician.1':
+    'Wählen Sie „Count, second“ und lesen Sie unter Schleifenkreis, was ein Messgerät zeigen soll.',
+  'ideas.technician.2':
+    'Öffnen Sie die plausiblen Spannen: Was außerhalb liegt, ist ein Fehler und keine Toleranz.',
+  'ideas.technician.3':
+    'Sehen Sie unter Frequenzen, welche Nachbarn sich stören, und lassen Sie es sich unter Schwebung zeigen.',
   'ideas.driveway-gate': 'Einfahrtstor: eine freie Ausfahrt und zwei Schutzschleifen',
   'ideas.calls-that-miscount': 'Anforderungen, die sich verzählen: was Verkehr mit den Ausgängen macht',
   'ideas.loading-bay-on-steel': 'Ladeplatz auf Stahl: was eine bewehrte Platte wegnimmt',

@@ -50,6 +50,9 @@ export const reading = {
 
   'read.millionCharacters': '{size} Millionen Zeichen',
   'read.atMostMillion': 'höchstens 32 Millionen Zeichen',
+  'read.noText': 'kein Text',
+  'read.incomplete': 'unvollständiger Eintrag',
+  'read.fileType': 'Kerfline-Anlage',
   'read.emptyFile': 'eine leere Datei',
   'read.siteDocument': 'ein Anlagendokument',
   'read.tooDeep': 'Listen oder Objekte, die zu tief verschachtelt sind',

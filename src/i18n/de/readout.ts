@@ -78,8 +78,8 @@ export const readout = {
   'conditions.title': 'Temperatur und Feuchte',
   'conditions.caption':
     'Die Werte an den Klemmen am kältesten und am heißesten Tag und mit trockenem und nassem Belag',
-  'conditions.cold': 'Am kältesten, {temperature}',
-  'conditions.hot': 'Am heißesten, {temperature}',
+  'conditions.cold': 'Kalt, {temperature}',
+  'conditions.hot': 'Heiß, {temperature}',
   'conditions.dry': 'Trocken',
   'conditions.wet': 'Nass',
   'conditions.hint': 'Trocken und nass: die Enden dessen, was die Permittivität des Belags offen lässt.',

@@ -13,7 +13,7 @@ export const settings = {
   'settings.drawing.light': 'immer hell',
   'settings.drawing.dark': 'immer dunkel',
   'settings.looksNote':
-    'Diagramme folgen der Seite. Was als Bild gesichert oder gedruckt wird, ist immer hell. Texte folgen der Schriftgröße Ihres Browsers.',
+    'Diagramme folgen der Seite. Gedrucktes ist immer hell. Texte folgen der Schriftgröße Ihres Browsers.',
   'settings.units': 'Einheiten',
   'settings.unitsNote': 'Nur die Anzeige ändert sich: Die Anlage behält jeden Wert genau.',
   'settings.hand': 'Maus, Stift und Finger',
@@ -25,7 +25,7 @@ export const settings = {
   'settings.pen': 'Nach dem ersten Stiftstrich zeichnet der Stift, und ein Finger verschiebt die Ansicht',
   'settings.snapping': 'Raster und Fang',
   'settings.gridStep': 'Rasterschritt, in diesem Tab',
-  'settings.tolerance': 'Fängt innerhalb von, Pixel',
+  'settings.tolerance': 'Fangweite, Pixel',
   'settings.nudge': 'Pfeiltasten rücken die Auswahl um {step}, mit Umschalt um {far}.',
   'settings.help': 'Hilfe',
   'settings.hints': 'Die ersten Schritte über dem Plan zeigen',

@@ -21,10 +21,10 @@ export const simulator = {
   'simulator.failed': 'Die Simulation ist fehlgeschlagen: {reason}',
   'simulator.none': 'Einer der beiden Schleifenkreise schwingt nicht, also gibt es nichts zu simulieren.',
 
-  'simulator.cycles': 'Frequenz jeder Schwingung, über {count} Schwebungen',
-  'simulator.cyclesLocked': 'Frequenz jeder Schwingung',
+  'simulator.cycles': 'Frequenz je Schwingung, {count} Schwebungen',
+  'simulator.cyclesLocked': 'Frequenz je Schwingung',
   'simulator.amplitude': 'Amplitude, zur Amplitude allein',
-  'simulator.readings': 'Ablesungen der Geräte, eine nach der anderen',
+  'simulator.readings': 'Ablesungen der Geräte nacheinander',
   'simulator.law': 'nach der Formel, höchstens',
   'simulator.limit': 'die Verschiebung, bei der es anspricht',
   'simulator.trip': '{name} spricht an',
@@ -56,7 +56,7 @@ export const simulator = {
     'Kopplung k {k}, Gegeninduktivität {mutual}; die mittleren Frequenzen liegen {beat} auseinander.',
 
   'simulator.table': 'Punkte der Kurven als Tabelle',
-  'simulator.tableCycles': 'Frequenz jeder Schwingung, vom Mittel',
+  'simulator.tableCycles': 'Frequenz je Schwingung, vom Mittel',
   'simulator.tableReadings': 'Ablesungen, vom Mittel',
   'simulator.tableAmplitude': 'Amplituden',
   'simulator.tableTime': 'Zeit'

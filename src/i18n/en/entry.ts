@@ -12,10 +12,13 @@ export const entry = {
   'entry.place': 'From the last point',
   'entry.placeHow':
     'write two lengths, @3,2 across and up (with a semicolon where the comma is the decimal sign), or a length and a direction, @5<30',
+  'entry.tooFew': 'too few points',
   'entry.commit': 'OK',
   'entry.cancel': 'Cancel',
   'entry.locked': 'locked: unlock it in the details or with Ctrl+L',
   'entry.readOnly': 'read only: nothing can be changed here',
+
+  'plan.snapping': 'Snapping',
 
   'snap.close': 'close',
   'snap.corner': 'corner of {name}',
@@ -53,5 +56,26 @@ export const entry = {
   'command.wider-far': 'Make the loop wider by ten steps',
   'command.narrower-far': 'Make the loop narrower by ten steps',
   'command.longer-far': 'Make the loop longer by ten steps',
-  'command.shorter-far': 'Make the loop shorter by ten steps'
+  'command.shorter-far': 'Make the loop shorter by ten steps',
+
+  'toolHint.corners': 'Drag from corner to corner, or click both.',
+  'toolHint.circle': 'Drag from the centre to the rim, or click both.',
+  'toolHint.outline':
+    'Click corner by corner; a double click or Enter ends, a click on the first corner closes.',
+  'toolHint.points': 'Click point by point; a double click or Enter ends, Backspace takes a point back.',
+  'toolHint.inLane': 'Click in a lane, or drag it anywhere.',
+  'toolHint.area': 'Drag a rectangle, or click corner by corner.',
+  'toolHint.gate': 'Drag from the hinge or post to the tip, or click both.',
+  'toolHint.place': 'Click where it belongs.',
+  'toolHint.dimension': 'Click two points, then where the line lies.',
+  'toolHint.measure': 'Drag for one distance, or click point by point.',
+  'toolHint.calibrate': 'Click two points of the picture whose distance you know.',
+  'toolHint.sizes': 'Meanwhile type a size, such as 1.8.',
+  'toolHint.orKeys': 'Without a mouse: arrow keys.',
+  'toolHint.type':
+    'Type a size; Tab goes to the next, @3,2 or @5<30 gives a place, Enter keeps it, Esc takes it back.',
+  'toolHint.alt': 'Alt keeps it from snapping.',
+  'toolHint.keys':
+    'Arrow keys move the cross: with Shift ten steps, with Alt a fine one. Space sets a point, Enter ends, Esc cancels.',
+  'cross.at': '{x}, {y}'
 } as const;

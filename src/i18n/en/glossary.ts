@@ -3,7 +3,6 @@ export const glossary = {
   'glossary.title': 'Terms of the trade',
   'glossary.search': 'Search the terms',
   'glossary.none': 'No term has this in its name or its explanation.',
-  'glossary.open': 'All terms',
 
   'glossary.loop': 'Loop',
   'glossary.loop.text':

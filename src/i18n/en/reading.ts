@@ -47,6 +47,9 @@ export const reading = {
 
   'read.millionCharacters': '{size} million characters',
   'read.atMostMillion': 'at most 32 million characters',
+  'read.noText': 'no text',
+  'read.incomplete': 'incomplete record',
+  'read.fileType': 'Kerfline site',
   'read.emptyFile': 'an empty file',
   'read.siteDocument': 'a site document',
   'read.tooDeep': 'lists or objects nested too deeply to read',

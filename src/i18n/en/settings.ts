@@ -11,7 +11,7 @@ export const settings = {
   'settings.drawing.light': 'always light',
   'settings.drawing.dark': 'always dark',
   'settings.looksNote':
-    'Charts follow the page. What is saved as a picture or printed is always light. Texts follow the size that your browser is set to.',
+    'Charts follow the page. What is printed is always light. Texts follow the size that your browser is set to.',
   'settings.units': 'Units',
   'settings.unitsNote': 'Only what is shown changes: the site keeps every value exactly.',
   'settings.hand': 'Mouse, pen and fingers',

@@ -1,4 +1,7 @@
-/** What a catalogue entry holds. SI; every entry says where its numbers come from. Names are messages: `spoken-names.ts`. */
+/**
+ * What a catalogue entry holds. SI; every entry says where its numbers come from. Names, and the
+ * sources of vehicles, which are shown, are messages: `spoken-names.ts`.
+ */
 import { z } from 'zod';
 import { cable, unit, vehicle } from '../schema';
 
@@ -41,8 +44,7 @@ const vehicleEntry = vehicle.extend({
   /** Keeps to the lane's middle, or may ride anywhere across it. */
   paths: z.enum(['lane', 'anywhere']),
   /** Shown on every circuit; the others only where they are asked for, placed, or named as a lane's largest. */
-  usual: z.boolean(),
-  source
+  usual: z.boolean()
 });
 
 /** A plate that stands for a published vehicle class. */

@@ -36,6 +36,9 @@ const COMPASS: readonly (readonly [string, Point])[] = [
   ['w', [-1, 0]]
 ];
 
+/** Which sides of the box a handle moves: −1, 0 or 1 along its width and its length; [0, 0] for a name that it has not. */
+export const handleSide = (handle: string): Point => COMPASS.find(([id]) => id === handle)?.[1] ?? [0, 0];
+
 /** Within the bounds, and to a nanometre: turning back and forth must not leave 1.9999999999999998 m in the document. */
 export const clampSide = (side: number): number =>
   Math.round(Math.min(BOUNDS.side.max, Math.max(BOUNDS.side.min, side)) * 1e9) / 1e9;

@@ -6,6 +6,7 @@ import { withWords } from '../parts/with-words';
 export const DIALOGS = {
   new: withWords(() => import('./NewSiteDialog.svelte')),
   open: withWords(() => import('./OpenDialog.svelte')),
+  share: withWords(() => import('./ShareDialog.svelte')),
   help: withWords(() => import('./HelpDialog.svelte')),
   settings: withWords(() => import('./SettingsDialog.svelte')),
   glossary: withWords(() => import('./GlossaryDialog.svelte')),

@@ -1,5 +1,7 @@
 /** The button is down and the hand has not moved yet: a click or the start of something. */
+import { opensEntry } from '../../entry/typing';
 import type { PlanHandle } from '../../handles';
+import { whyStill } from '../../locks';
 import { pickAll, type Pick } from '../../picking';
 import { hasMoved, tolerance } from '../../reach';
 import type { Scene } from '../../scene';
@@ -12,6 +14,7 @@ import { moving } from './moving';
 import { resizing } from './resizing';
 import { rotating } from './rotating';
 import { routing } from './routing';
+import { staying } from './staying';
 
 export interface Press {
   readonly start: ToolPointer;
@@ -21,11 +24,18 @@ export interface Press {
 
 function gesture({ start, handle, pick }: Press, scene: Scene): ToolState {
   const { selection } = scene;
+  const why = handle ? whyStill(scene, selection) : null;
+  if (why !== null) return staying(why);
   if (handle?.kind === 'via' || handle?.kind === 'between') return routing(start, handle, scene);
   if (handle) return handle.kind === 'rotate' ? rotating(start, scene) : resizing(start, handle, scene);
   if (!pick || (pick.surface && !includesRef(selection, pick.ref))) return boxing(start);
-  if (includesRef(selection, pick.ref)) return moving(start, selection, scene);
-  return moving(start, start.shift ? united(selection, [pick.ref]) : [pick.ref], scene);
+  const refs = includesRef(selection, pick.ref)
+    ? selection
+    : start.shift
+      ? united(selection, [pick.ref])
+      : [pick.ref];
+  const whyNone = whyStill(scene, refs);
+  return whyNone === null ? moving(start, refs, scene) : staying(whyNone);
 }
 
 /** Alt looks through the heap: each click selects what lies under what is selected now. */
@@ -50,6 +60,8 @@ export function pressing(press: Press): ToolState {
     name: 'pressing',
     busy: true,
     on(input, scene): Outcome | null {
+      // A size that is typed begins the gesture as well as a movement does.
+      if (input.type === 'key') return opensEntry(input.key) ? gesture(press, scene).on(input, scene) : null;
       if (input.type === 'move')
         return hasMoved(press.start, input) ? gesture(press, scene).on(input, scene) : { next: state };
       return input.type === 'up' ? { next: idle, selection: clicked(press, scene) } : null;

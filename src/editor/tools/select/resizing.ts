@@ -1,3 +1,4 @@
+import { t } from '#i18n/message';
 import {
   dragLoopHandle,
   moveLanePoint,
@@ -9,16 +10,21 @@ import {
 import { BOUNDS } from '#plan/bounds';
 import type { Point, Site } from '#plan/schema';
 import { definitionOf } from '#plan/shapes/index';
+import { hasTyped } from '../../entry/placing';
+import { opensEntry } from '../../entry/typing';
 import { boxAround } from '../../geometry/box';
 import { stationOf } from '../../geometry/lanes';
 import type { PlanHandle } from '../../handles';
 import type { Scene } from '../../scene';
 import { describeRefs } from '../../selection';
+import { clearances } from '../../snapping/clearances';
+import { NO_SNAP } from '../../snapping/snap';
 import { createSnapper } from '../../snapping/snapper';
-import { boxOf, laneOf, loopOf } from '../../things';
+import { boxOf, laneOf, loopOf, pointsOf } from '../../things';
 import type { Ref } from '../../types';
 import { joinedText, lengthText, sizeText } from '../../wording';
 import type { Outcome, ToolPointer, ToolState } from '../tool';
+import { handleOffer, handleTo } from './handle-sizes';
 import { idle } from './idle';
 
 function dragged(site: Site, { kind, id }: Ref, handle: PlanHandle, to: Point, fromCentre: boolean): Site {
@@ -67,25 +73,46 @@ export function resizing(start: ToolPointer, handle: PlanHandle, scene: Scene): 
   const axes = axesOf(site, ref, handle);
   const snapper = createSnapper(scene, [ref]);
 
-  /** A result that cannot be keeps the last one that could. */
-  function from(last: Site): ToolState {
-    const result = (input: ToolPointer) => {
-      const snap = snapper.point([input.at[0] + grip[0], input.at[1] + grip[1]], input, axes);
-      const next = dragged(site, ref, handle, snap.at, input.control);
-      return { snap, draft: next === site ? last : next };
+  function result(input: ToolPointer, last: Site) {
+    const found = snapper.point([input.at[0] + grip[0], input.at[1] + grip[1]], input, axes);
+    const isTyped = hasTyped(input.typed);
+    const to = isTyped ? handleTo(site, ref, handle, found.at, input.typed, input.control) : found.at;
+    const { width } = input.typed;
+    const next =
+      handle.kind === 'width' && width !== undefined
+        ? updateLane(site, ref.id, { width })
+        : dragged(site, ref, handle, to, input.control);
+    // What was typed may be what the thing has already: that is no result that cannot be.
+    return { to, snap: isTyped ? NO_SNAP : found, draft: next === site && !isTyped ? last : next };
+  }
+
+  /** `last`: the pointer as it was last heard of, and the last plan that could be: one that cannot is not taken. */
+  function from(last: ToolPointer, lastDraft: Site): ToolState {
+    function shown(input: ToolPointer): Outcome {
+      const { to, snap, draft } = result(input, lastDraft);
+      const outline = ref.kind === 'loop' ? pointsOf(draft, ref) : [];
+      const room = outline.length === 0 ? [] : clearances(scene, outline, [ref], snap.guides);
+      const label = { at: input.at, text: joinedText(measure(draft, ref), snap.text) };
+      const overlay = { guides: [...snap.guides, ...room], label, cursor: handle.cursor };
+      return { next: from(input, draft), draft, overlay, entry: handleOffer(draft, ref, handle, to) };
+    }
+
+    const finished = (input: ToolPointer): Outcome => {
+      const label = t('step.resizeThings', { things: describeRefs([ref]) });
+      return { next: idle, step: { label, site: result(input, lastDraft).draft } };
     };
+
     return {
       name: 'resizing',
       busy: true,
       on(input): Outcome | null {
-        if (input.type !== 'move' && input.type !== 'up') return null;
-        const { snap, draft } = result(input);
-        if (input.type === 'up')
-          return { next: idle, step: { label: `Resize ${describeRefs([ref])}`, site: draft } };
-        const label = { at: input.at, text: joinedText(measure(draft, ref), snap.text) };
-        return { next: from(draft), draft, overlay: { guides: snap.guides, label, cursor: handle.cursor } };
+        if (input.type === 'move') return shown(input);
+        if (input.type === 'up') return finished(input);
+        if (input.type !== 'key') return null;
+        if (input.key === 'Enter') return finished(last);
+        return opensEntry(input.key) ? shown(last) : null;
       }
     };
   }
-  return from(site);
+  return from(start, site);
 }

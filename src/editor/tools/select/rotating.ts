@@ -1,7 +1,11 @@
+import { t } from '#i18n/message';
 import { rotateThings } from '#plan/edits/index';
 import { bearing, normalAngle } from '#plan/geometry/points';
 import type { Point, Site } from '#plan/schema';
+import { angleSize } from '../../entry/placing';
+import { opensEntry } from '../../entry/typing';
 import { laneAt } from '../../geometry/lanes';
+import { unlockedOf } from '../../locks';
 import type { Scene } from '../../scene';
 import { describeRefs } from '../../selection';
 import { loopOf, pivotOf, probeOf } from '../../things';
@@ -33,9 +37,10 @@ function alongLane(angle: number, site: Site, pivot: Point): number | null {
   return Math.abs(nearest - angle) <= LANE_PULL ? nearest : null;
 }
 
-/** Turning by the rotation handle, always from the plan as it was when the gesture began. */
+/** Turning by the rotation handle, always from the plan as it was when the gesture began; what is locked stays. */
 export function rotating(start: ToolPointer, scene: Scene): ToolState {
-  const { site, selection: refs, snap } = scene;
+  const { site, selection, snap } = scene;
+  const refs = unlockedOf(site, selection);
   const pivot = pivotOf(site, refs) ?? start.at;
   const before = angleOf(site, refs);
   const single = refs.length === 1;
@@ -44,22 +49,38 @@ export function rotating(start: ToolPointer, scene: Scene): ToolState {
     const free = before + bearing(pivot, input.at) - bearing(pivot, start.at);
     const step = input.shift ? STEPS.coarse : input.alt ? STEPS.fine : STEPS.usual;
     const pulled = single && snap.objects && !input.alt && !input.shift ? alongLane(free, site, pivot) : null;
-    const angle = pulled ?? Math.round(free / step) * step;
-    const text = joinedText(angleText(site, normalAngle(angle)), pulled === null ? '' : 'lane');
-    return { draft: rotateThings(site, refs, angle - before, pivot), text };
+    const angle = input.typed.angle ?? pulled ?? Math.round(free / step) * step;
+    const isPulled = pulled !== null && input.typed.angle === undefined;
+    const text = joinedText(angleText(site, normalAngle(angle)), isPulled ? t('snap.lane') : '');
+    return { draft: rotateThings(site, refs, angle - before, pivot), text, angle };
   }
 
-  const state: ToolState = {
-    name: 'rotating',
-    busy: true,
-    on(input): Outcome | null {
-      if (input.type !== 'move' && input.type !== 'up') return null;
-      const { draft, text } = turned(input);
-      if (input.type === 'up')
-        return { next: idle, step: { label: `Rotate ${describeRefs(refs)}`, site: draft } };
-      const guides = [{ from: pivot, to: input.at, label: '' }];
-      return { next: state, draft, overlay: { guides, label: { at: input.at, text }, cursor: 'grabbing' } };
-    }
+  function shown(input: ToolPointer): Omit<Outcome, 'next'> {
+    const { draft, text, angle } = turned(input);
+    const guides = [{ from: pivot, to: input.at, label: '' }];
+    const entry = { of: 'rotating', fields: [angleSize(normalAngle(angle))], takesPlace: false };
+    return { draft, entry, overlay: { guides, label: { at: input.at, text }, cursor: 'grabbing' } };
+  }
+
+  const finished = (input: ToolPointer): Outcome => {
+    const label = t('step.rotateThings', { things: describeRefs(refs) });
+    return { next: idle, step: { label, site: turned(input).draft } };
   };
-  return state;
+
+  /** `last`: where the pointer was when it was last heard of. */
+  function from(last: ToolPointer): ToolState {
+    const state: ToolState = {
+      name: 'rotating',
+      busy: true,
+      on(input): Outcome | null {
+        if (input.type === 'move') return { next: from(input), ...shown(input) };
+        if (input.type === 'up') return finished(input);
+        if (input.type !== 'key') return null;
+        if (input.key === 'Enter') return finished(last);
+        return opensEntry(input.key) ? { next: state, ...shown(last) } : null;
+      }
+    };
+    return state;
+  }
+  return from(start);
 }

@@ -1,4 +1,5 @@
 /** Dragging a point of a drawn tail or lead-in; one that is dragged onto its neighbour is taken out of the way. */
+import { t } from '#i18n/message';
 import { insertWayPoint, moveWayPoint, removeWayPoint, wayPath, type Way } from '#plan/edits/index';
 import { distance } from '#plan/geometry/points';
 import { pathLength } from '#plan/lead-out';
@@ -11,8 +12,6 @@ import { wayOfHandle } from '../../ways';
 import { joinedText, lengthText } from '../../wording';
 import type { Outcome, ToolPointer, ToolState } from '../tool';
 import { idle } from './idle';
-
-const WORDS = { tail: 'tail', 'lead-in': 'lead-in' } as const;
 
 export function routing(start: ToolPointer, handle: PlanHandle, scene: Scene): ToolState {
   const { site, selection } = scene;
@@ -45,7 +44,7 @@ export function routing(start: ToolPointer, handle: PlanHandle, scene: Scene): T
       const snap = snapper.point([input.at[0] + grip[0], input.at[1] + grip[1]], input);
       const draft = dragged(way, index, snap.at, input);
       if (input.type === 'up')
-        return { next: idle, step: { label: `Reroute ${WORDS[way.kind]}`, site: draft } };
+        return { next: idle, step: { label: t(`step.reroute.${way.kind}`), site: draft } };
       const path = wayPath(draft, way);
       const text = joinedText(path ? lengthText(site, pathLength(path)) : '', snap.text);
       const overlay = { guides: snap.guides, label: { at: input.at, text }, cursor: handle.cursor };

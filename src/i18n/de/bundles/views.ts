@@ -22,10 +22,12 @@ import { settings } from '../settings';
 import { simulator } from '../simulator';
 import { situations } from '../situations';
 import { sites } from '../sites';
+import { snapMenu } from '../snap-menu';
 import { speed } from '../speed';
 import { traffic } from '../traffic';
 import { underlayViews } from '../underlay-views';
 import { units } from '../units';
+import { vehicleSources } from '../vehicle-sources';
 import { vehicles } from '../vehicles';
 
 export const messages = {
@@ -50,9 +52,11 @@ export const messages = {
   ...simulator,
   ...situations,
   ...sites,
+  ...snapMenu,
   ...speed,
   ...traffic,
   ...underlayViews,
   ...units,
+  ...vehicleSources,
   ...vehicles
 } as const satisfies Pick<Translation, keyof typeof english>;

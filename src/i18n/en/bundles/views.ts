@@ -20,10 +20,12 @@ import { settings } from '../settings';
 import { simulator } from '../simulator';
 import { situations } from '../situations';
 import { sites } from '../sites';
+import { snapMenu } from '../snap-menu';
 import { speed } from '../speed';
 import { traffic } from '../traffic';
 import { underlayViews } from '../underlay-views';
 import { units } from '../units';
+import { vehicleSources } from '../vehicle-sources';
 import { vehicles } from '../vehicles';
 
 export const messages = {
@@ -48,9 +50,11 @@ export const messages = {
   ...simulator,
   ...situations,
   ...sites,
+  ...snapMenu,
   ...speed,
   ...traffic,
   ...underlayViews,
   ...units,
+  ...vehicleSources,
   ...vehicles
 } as const;

@@ -1,0 +1,41 @@
+/** What to do with the tool in hand. */
+import type { EditorState, ToolName } from '#editor/types';
+import type { PlainMessageKey } from '#i18n/message';
+
+const HINTS: Readonly<Record<Exclude<ToolName, 'select' | 'pan'>, PlainMessageKey>> = {
+  rectangle: 'toolHint.corners',
+  quadrupole: 'toolHint.corners',
+  diagonal: 'toolHint.corners',
+  circle: 'toolHint.circle',
+  polygon: 'toolHint.outline',
+  lane: 'toolHint.points',
+  'stop-line': 'toolHint.inLane',
+  steel: 'toolHint.area',
+  kerb: 'toolHint.points',
+  island: 'toolHint.area',
+  arrow: 'toolHint.inLane',
+  gate: 'toolHint.gate',
+  cover: 'toolHint.area',
+  joint: 'toolHint.points',
+  'pull-box': 'toolHint.place',
+  cabinet: 'toolHint.place',
+  conduit: 'toolHint.points',
+  note: 'toolHint.place',
+  dimension: 'toolHint.dimension',
+  path: 'toolHint.points',
+  vehicle: 'toolHint.place',
+  measure: 'toolHint.measure',
+  calibrate: 'toolHint.calibrate'
+};
+
+/** Tools that have no sizes. */
+const PLACING = new Set<ToolName>(['pull-box', 'cabinet', 'note', 'vehicle', 'measure', 'calibrate']);
+
+/** In the order of reading; none for the tools that only select and move the view. */
+export function toolHints({ tool, entry, keyboardPoint }: EditorState): readonly PlainMessageKey[] {
+  if (keyboardPoint) return ['toolHint.keys', ...(entry ? (['toolHint.type'] as const) : [])];
+  if (tool === 'pan') return [];
+  if (tool === 'select') return entry ? ['toolHint.type', 'toolHint.alt'] : [];
+  if (entry) return ['toolHint.type', 'toolHint.alt'];
+  return [HINTS[tool], ...(PLACING.has(tool) ? [] : (['toolHint.sizes'] as const)), 'toolHint.orKeys'];
+}
