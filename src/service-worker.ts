@@ -23,9 +23,21 @@ async function dropOtherReleases(): Promise<void> {
   await worker.clients.claim();
 }
 
+/**
+ * The way out of a release that does not work: `?fresh` is answered by the network, and nothing that was kept of the
+ * program is used again. Sites lie in the database and are not touched.
+ */
+async function retire(request: Request): Promise<Response> {
+  await worker.registration.unregister();
+  const names = await caches.keys();
+  await Promise.all(names.filter((name) => name.startsWith(PREFIX)).map((name) => caches.delete(name)));
+  return fetch(request);
+}
+
 async function answer(request: Request): Promise<Response> {
-  const cache = await caches.open(CACHE);
   const isPage = request.mode === 'navigate';
+  if (isPage && new URL(request.url).searchParams.has('fresh')) return retire(request);
+  const cache = await caches.open(CACHE);
   const kept = await cache.match(request, { ignoreSearch: isPage });
   if (kept) return kept;
   try {

@@ -4,6 +4,7 @@ import { t } from '#i18n/message';
 import { updateSite } from '#plan/edits/index';
 import { readNewer } from '#plan/newer';
 import { readSite, writeSite } from '#plan/read';
+import { joined, writePieces } from '#plan/write';
 import type { Site } from '#plan/schema';
 import { createAutosave, type Autosave, type SaveState } from '#storage/autosave';
 import {
@@ -87,7 +88,10 @@ export class KeptWork implements Keeping {
       store: parts.store,
       writer: parts.writer,
       slot: start.slot,
-      describe: (site) => ({ name: site.name, text: writeSite(site) }),
+      describe: (site) => {
+        const pieces = writePieces(site);
+        return { name: site.name, text: joined(pieces), pieces };
+      },
       now: Date.now,
       after,
       onState: (state) => {
@@ -307,7 +311,7 @@ export class KeptWork implements Keeping {
   }
 
   async #enter(slot: string) {
-    const { slot: _, tenure, record, recovery } = await enterSlot(this.#parts, slot);
+    const { tenure, record, recovery } = await enterSlot(this.#parts, slot);
     this.#salvage = [...this.#salvage, ...recovery.aside];
     const { found, refusal } = recovery;
     if (!found || tenure === 'newer release') {

@@ -195,12 +195,15 @@ export function createEditor(site: Site): Editor {
     send({ ...input, type: input.type, at, screen: [input.x, input.y] });
   }
 
+  /** Shows the gesture in hand again: with other sizes, or other options of its tool. */
+  function repeat(): void {
+    if (last && hand.busy) offer((last = { ...last, type: 'move', typed: typedIn(state.entry) }));
+  }
+
   const desk = createEntryDesk({
     state: () => state,
     show: (entry) => update({ entry }),
-    repeat() {
-      if (last && hand.busy) offer((last = { ...last, type: 'move', typed: typedIn(state.entry) }));
-    },
+    repeat,
     offer: (key) => offer({ type: 'key', key })
   });
 
@@ -257,11 +260,14 @@ export function createEditor(site: Site): Editor {
     setViewport: (viewport) => update({ viewport }),
     setSnap: (snap) => update({ snap }),
     setVehicle: (vehicle) => update({ vehicle }),
-    setDrawing: (options) => update({ drawing: { ...state.drawing, ...options } }),
+    setDrawing(options) {
+      update({ drawing: { ...state.drawing, ...options } });
+      repeat();
+    },
     ask: (asked) => update({ asked }),
     setReadOnly: (isReadOnly) => update({ isReadOnly, ...(isReadOnly ? rest() : {}) }),
-    enter: desk.enter,
-    commitEntry: desk.commit,
+    enter: (field, text) => desk.enter(field, text),
+    commitEntry: () => desk.commit(),
     key(input) {
       if (desk.key(input) || keyboard.key(input)) return true;
       if (!input.control && offer({ type: 'key', key: input.key })) return true;

@@ -63,3 +63,38 @@ export function isHidden(site: Site, thing: Thing): boolean {
   const layer = layerOf(site, thing);
   return found(site, thing)?.hidden === true || (layer !== null && site.layers?.[layer]?.hidden === true);
 }
+
+const VISIBLE = new WeakMap<Site, Site>();
+
+const seen = <T extends { readonly id: string }>(
+  site: Site,
+  kind: Thing['kind'],
+  list: readonly T[]
+): readonly T[] => {
+  const next = list.filter(({ id }) => !isHidden(site, { kind, id }));
+  return next.length === list.length ? list : next;
+};
+
+/**
+ * What is to be drawn: the same site without what is hidden, the same object if nothing is. Lists that lose nothing are
+ * shared. Vehicles are known by their place in the list, so that this is only for drawing them.
+ */
+export function visibleSite(site: Site): Site {
+  const known = VISIBLE.get(site);
+  if (known) return known;
+  const lists = {
+    lanes: seen(site, 'lane', site.lanes),
+    marks: seen(site, 'mark', site.marks),
+    loops: seen(site, 'loop', site.loops),
+    steel: seen(site, 'steel', site.steel),
+    paths: seen(site, 'path', site.paths),
+    underlays: seen(site, 'underlay', site.underlays),
+    probes: site.probes.some(({ hidden }) => hidden)
+      ? site.probes.filter(({ hidden }) => !hidden)
+      : site.probes
+  };
+  const isWhole = Object.entries(lists).every(([key, list]) => site[key as keyof typeof lists] === list);
+  const visible = isWhole ? site : { ...site, ...lists };
+  VISIBLE.set(site, visible);
+  return visible;
+}

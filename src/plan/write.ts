@@ -41,12 +41,22 @@ const withPictureData = <Data>(document: Site, data: Data) => ({
   )
 });
 
-/** Pictures are put in last: every check and every joining of lines would go through megabytes again. */
-export function writeSite(document: Site): string {
+/**
+ * The file's text in pieces: each picture's bytes are one of them, the same string at every save. They are put in last:
+ * every check and every joining of lines would go through megabytes again.
+ */
+export function writePieces(document: Site): readonly string[] {
   const bare = withPictureData(document, '');
   const ordered = site.safeParse(bare);
   // A drawing that is impossible at the moment is still the user's work and is written as it stands.
   const text = `${print(withPictureData(ordered.success ? ordered.data : bare, BYTES), '')}\n`;
   const pictures = document.underlays.flatMap(({ picture }) => (picture ? [picture] : []));
-  return text.split(PLACE).reduce((all, part, index) => all + written(pictures[index - 1]!) + part);
+  return text
+    .split(PLACE)
+    .flatMap((part, index) => (index === 0 ? [part] : [written(pictures[index - 1]!), part]));
 }
+
+/** Added up and not joined: the engine then copies nothing until somebody reads it. */
+export const joined = (pieces: readonly string[]): string => pieces.reduce((all, piece) => all + piece, '');
+
+export const writeSite = (document: Site): string => joined(writePieces(document));

@@ -24,7 +24,7 @@ export interface AutosaveOptions<Document> {
   readonly store: StateStore;
   readonly writer: Writer;
   readonly slot: string;
-  readonly describe: (document: Document) => { readonly name: string; readonly text: string };
+  readonly describe: (document: Document) => Pick<KeptState, 'name' | 'text' | 'pieces'>;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   /** Calls back after `delay` seconds; the result cancels. */

@@ -1,10 +1,21 @@
 /** What is kept, in the browser's database. */
 import { openDB, type IDBPDatabase, type IDBPTransaction } from 'idb';
-import { isStateMark, markOf, newestFirst, recordOf, type StateStore, type Writer } from './states';
+import {
+  isStateMark,
+  markOf,
+  newestFirst,
+  recordOf,
+  type KeptState,
+  type StateStore,
+  type Writer
+} from './states';
 import { NewerReleaseError, TakenOverError } from './refusal';
+import { storedText, textFrom } from './stored-text';
 import { makeTables, NAME, VERSION, type Tables } from './tables';
 
 type Change = IDBPTransaction<Tables, ('states' | 'texts' | 'sites' | 'aside')[], 'readwrite'>;
+
+const textToStore = ({ text, pieces }: KeptState): string | Blob => storedText(pieces ?? [text]);
 
 /** Of one site: before its first state and after its last. */
 const allOf = (slot: string) => IDBKeyRange.bound([slot], [slot, []]);
@@ -21,7 +32,12 @@ export function createDatabaseStore(): StateStore {
 
   function database(): Promise<IDBPDatabase<Tables>> {
     opening ??= openDB<Tables>(NAME, VERSION, {
-      upgrade: (fresh, from, _to, transaction) => makeTables(fresh, from, transaction),
+      upgrade(fresh, from, _to, transaction) {
+        makeTables(fresh, from, transaction).catch(() => {
+          // All of it or nothing: the older tables stay as they were, and the opening fails.
+          transaction.abort();
+        });
+      },
       blocking(_current, _blocked, event) {
         // A newer release in another tab waits for this connection; the next use opens again or fails in words.
         (event.target as IDBDatabase).close();
@@ -77,7 +93,7 @@ export function createDatabaseStore(): StateStore {
         const record = recordOf(state.slot, found);
         await Promise.all([
           tables.objectStore('states').put(markOf(state)),
-          tables.objectStore('texts').put(state.text, [state.slot, state.begun]),
+          tables.objectStore('texts').put(textToStore(state), [state.slot, state.begun]),
           // Work that goes on is not in the bin.
           sites.put({ ...record, ...writer, deletedAt: null })
         ]);
@@ -91,11 +107,11 @@ export function createDatabaseStore(): StateStore {
         while (marks.some((mark) => mark.begun === begun)) begun--;
         await Promise.all([
           tables.objectStore('states').add(markOf({ ...state, begun, savedAt })),
-          tables.objectStore('texts').put(state.text, [state.slot, begun])
+          tables.objectStore('texts').put(textToStore(state), [state.slot, begun])
         ]);
       }),
     marks: async () => (await database()).getAll('states'),
-    text: async (slot, begun) => (await database()).get('texts', [slot, begun]),
+    text: async (slot, begun) => textFrom(await (await database()).get('texts', [slot, begun])),
     remove: (slot, begun) =>
       change(async (tables) => {
         await Promise.all([

@@ -16,7 +16,8 @@ export type LastWordsPlace = () => Pick<
 /** Too large or forbidden: then there is only what the store still manages to write. */
 export function leaveLastWords(place: LastWordsPlace, state: KeptState, writer: Writer): void {
   try {
-    place()?.setItem(PREFIX + state.slot, JSON.stringify({ ...state, writer }));
+    const { slot, begun, savedAt, name, text } = state;
+    place()?.setItem(PREFIX + slot, JSON.stringify({ slot, begun, savedAt, name, text, writer }));
   } catch {
     // see above
   }

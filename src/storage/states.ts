@@ -16,6 +16,8 @@ export interface StateMark {
 export interface KeptState extends Omit<StateMark, 'size'> {
   /** The site as its file would hold it. */
   readonly text: string;
+  /** The same in pieces; long ones that did not change since the last state are the same strings. */
+  readonly pieces?: readonly string[];
 }
 
 /** The file that a site was saved to or opened from last. */
@@ -102,7 +104,13 @@ export function isSetAside(found: unknown): found is SetAside {
   return typeof key === 'string' && typeof text === 'string' && typeof reason === 'string';
 }
 
-export const markOf = ({ text, ...state }: KeptState): StateMark => ({ ...state, size: text.length });
+export const markOf = ({ slot, begun, savedAt, name, text }: KeptState): StateMark => ({
+  slot,
+  begun,
+  savedAt,
+  name,
+  size: text.length
+});
 
 function fileOf(found: unknown): KeptFile | null {
   if (typeof found !== 'object' || found === null) return null;

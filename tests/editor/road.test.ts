@@ -107,6 +107,16 @@ describe('a lane in arcs', () => {
     expect(lane!.centreline.at(-1)).toEqual([4, 8]);
   });
 
+  it('is drawn again at once when the key is pressed, without a movement', () => {
+    const { editor, hand } = opened('lane');
+    hand.click([-8, 0]);
+    hand.click([0, 0]);
+    hand.hover([4, 4]);
+    expect(editor.state.draft?.lanes[0]?.centreline).toHaveLength(3);
+    hand.key('/');
+    expect(editor.state.draft?.lanes[0]?.centreline.length).toBeGreaterThan(10);
+  });
+
   it('says that no arc leads straight back', () => {
     const { editor, hand } = opened('lane');
     editor.setDrawing({ isArc: true });
@@ -180,6 +190,16 @@ describe('marks that run through points', () => {
     expect(lastMark(editor)).toMatchObject({ kind, points: [[4, 0], [6, 0], [5, 2]] }); // prettier-ignore
   });
 
+  it('takes the sides of an area as they are typed', () => {
+    const { editor, hand } = opened('cover');
+    hand.hold([0, 0], [0.5, 0.4]);
+    for (const key of '0.8') hand.key(key);
+    hand.key('Tab');
+    for (const key of '0.6') hand.key(key);
+    hand.key('Enter');
+    expect(lastMark(editor).points).toEqual([[0, 0], [0.8, 0], [0.8, 0.6], [0, 0.6]]); // prettier-ignore
+  });
+
   it('refuses an outline that crosses itself', () => {
     const { editor, hand } = opened('island');
     for (const at of [[0, 0], [3, 0], [0, 2], [3, 2]] as const) hand.click(at); // prettier-ignore
@@ -209,6 +229,17 @@ describe('gates', () => {
       points: [[0, 0], [4, 0]], // prettier-ignore
       opening: { kind: 'swing', angle: 90 }
     });
+  });
+
+  it('have the length and the direction that were typed', () => {
+    const { editor, hand } = opened('gate');
+    hand.click([1, 1]);
+    hand.hover([3, 1.2]);
+    for (const key of '3.6') hand.key(key);
+    hand.key('Tab');
+    for (const key of '90') hand.key(key);
+    hand.key('Enter');
+    expect(lastMark(editor).points).toEqual([[1, 1], [1, 4.6]]); // prettier-ignore
   });
 
   it('slide back by their own length', () => {
@@ -268,6 +299,16 @@ describe('dimensions', () => {
     hand.key('Enter');
     // 24 pixels at 50 pixels a metre.
     expect(lastMark(editor)).toMatchObject({ points: [[0, 0], [3, 4]], offset: 0.48 }); // prettier-ignore
+  });
+
+  it('take a typed distance to the side where the pointer is', () => {
+    const { editor, hand } = opened('dimension');
+    hand.click([0, 0]);
+    hand.click([4, 0]);
+    hand.hover([2, -0.3]);
+    for (const key of '1.2') hand.key(key);
+    hand.key('Enter');
+    expect(lastMark(editor)).toMatchObject({ offset: -1.2 });
   });
 
   it('leave nothing behind with Escape, at every stage', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Point, Shape } from '#plan/schema';
 import { outlineOf } from '#plan/shapes/index';
 import { boxAround } from '#editor/geometry/box';
-import type { Editor } from '#editor/types';
+import type { Editor, SnapSettings } from '#editor/types';
 import { openEditor } from './hand';
 import { siteWith, square } from './sites';
 
@@ -134,5 +134,110 @@ describe('suspending', () => {
     const { editor, hand } = opened({ shapes: [square(3, 0)], lanes: [LANE] });
     hand.drag([3, 0], [0.371, 1.013]);
     expect(shapeOf(editor, 'L1')).toMatchObject({ centre: [0.371, 1.013] });
+  });
+});
+
+describe('what attracts', () => {
+  const objectsOnly = (parts: Parameters<typeof siteWith>[0], off: Partial<SnapSettings> = {}) => {
+    const made = opened(parts, { objects: true });
+    made.editor.setSnap({ ...made.editor.state.snap, ...off });
+    return made;
+  };
+  const placed = (editor: Editor) => editor.state.site.marks.at(-1)?.points[0];
+
+  it('takes a corner before a centre that is nearer', () => {
+    const shapes = [square(0, 0), square(1.1, 1.1, 0.2)];
+    const { editor, hand } = objectsOnly({ shapes });
+    editor.setTool('pull-box');
+    hand.click([1.07, 1.07]);
+    expect(placed(editor)).toEqual([1, 1]);
+  });
+
+  it.each([
+    ['corners', [1.06, 1.07], [1, 1]],
+    ['centres', [0.05, 0.06], [0, 0]],
+    ['edges', [1.06, 0.5], [1, 0.5]],
+    ['lanes', [5.06, 3], [5, 3]]
+  ] as const)('leaves alone what is switched off: %s', (name, at, target) => {
+    const parts = {
+      shapes: [square(0, 0)],
+      lanes: [{ id: 'lane1', centreline: [[5, -6], [5, 6]], width: 3 }] // prettier-ignore
+    };
+    const everything = { corners: false, centres: false, edges: false, lanes: false, gaps: false };
+    for (const isOn of [true, false]) {
+      const { editor, hand } = objectsOnly(parts, { ...everything, [name]: isOn });
+      editor.setTool('pull-box');
+      hand.click(at);
+      const [x, y] = placed(editor)!;
+      expect(x).toBeCloseTo((isOn ? target : at)[0], 6);
+      expect(y).toBeCloseTo((isOn ? target : at)[1], 6);
+    }
+  });
+
+  it('leaves equal gaps alone when they are switched off', () => {
+    const shapes = [square(-6, 0), square(-2.5, 0), square(5, 0)];
+    const { editor, hand } = objectsOnly({ shapes }, { gaps: false });
+    hand.drag([5, 0], [1.1, 0.5]);
+    expect(shapeOf(editor, 'L3')).toMatchObject({ centre: [1.1, 0.5] });
+  });
+
+  it('reaches as many pixels as the settings say', () => {
+    for (const [tolerance, expected] of [[4, 1.12], [10, 1]] as const) {
+      const { editor, hand } = objectsOnly({ shapes: [square(0, 0)] }, { tolerance });
+      editor.setTool('pull-box');
+      hand.click([1.12, 0.5]);
+      expect(placed(editor)?.[0]).toBeCloseTo(expected, 6);
+    } // prettier-ignore
+  });
+
+  it('is not what is hidden, but still what is locked', () => {
+    const site = siteWith({ shapes: [square(0, 0)] });
+    for (const [state, expected] of [[{ hidden: true }, 1.06], [{ locked: true }, 1]] as const) {
+      const { editor, hand } = openEditor({ ...site, loops: [{ ...site.loops[0]!, ...state }] });
+      editor.setSnap({ ...editor.state.snap, grid: false });
+      editor.setTool('pull-box');
+      hand.click([1.06, 0.5]);
+      expect(placed(editor)?.[0]).toBeCloseTo(expected, 6);
+    } // prettier-ignore
+  });
+
+  it('is suspended by alt while something is drawn', () => {
+    const { editor, hand } = objectsOnly({ shapes: [square(0, 0)] });
+    editor.setTool('rectangle');
+    hand.drag([1.03, 1.04], [3, 3], { alt: true });
+    expect(boxOf(editor, 'L2').left).toBeCloseTo(1.03, 9);
+  });
+});
+
+describe('room', () => {
+  const labels = (editor: Editor) => editor.state.overlay.guides.map(({ label }) => label).filter(Boolean);
+
+  it('is shown to both edges of the lane while a loop is drawn and while it moves', () => {
+    const lanes = [{ id: 'lane1', centreline: [[0, -6], [0, 6]], width: 3.5 }]; // prettier-ignore
+    const { editor, hand } = opened({ lanes });
+    editor.setTool('rectangle');
+    hand.hold([-1, 0], [0.8, 2]);
+    expect(labels(editor)).toEqual(expect.arrayContaining(['0.75 m', '0.95 m']));
+    hand.send('up', [0.8, 2]);
+    hand.hold([0, 1], [0.1, 1]);
+    expect(labels(editor)).toEqual(expect.arrayContaining(['0.85 m', '0.85 m']));
+  });
+
+  it('is shown to the nearest loop on each side, not to the ones behind it', () => {
+    const shapes = [square(0, 0), square(-3.4, 0), square(4, 0), square(8, 0), square(0, 5)];
+    const { editor, hand } = opened({ shapes });
+    hand.hold([0, 0], [0.2, 0.1]);
+    expect(labels(editor).sort()).toEqual(['1.60 m', '1.80 m', '2.90 m']);
+  });
+
+  it('is not shown to what is hidden', () => {
+    const site = siteWith({ shapes: [square(0, 0), square(4, 0)] });
+    const { editor, hand } = openEditor({
+      ...site,
+      loops: [site.loops[0]!, { ...site.loops[1]!, hidden: true }]
+    });
+    editor.setSnap({ ...editor.state.snap, grid: false, objects: false });
+    hand.hold([0, 0], [0.2, 0.1]);
+    expect(labels(editor)).toEqual([]);
   });
 });

@@ -28,9 +28,12 @@ export class MemoryStore implements StateStore {
   get states(): KeptState[] {
     return this.found
       .filter(isStateMark)
-      .map(({ size: _, ...mark }) => ({
-        ...mark,
-        text: this.texts.get(key(mark.slot, mark.begun)) as string
+      .map(({ slot, begun, savedAt, name }) => ({
+        slot,
+        begun,
+        savedAt,
+        name,
+        text: this.texts.get(key(slot, begun)) as string
       }));
   }
 
@@ -145,7 +148,7 @@ export class MemoryStore implements StateStore {
       change();
       return Promise.resolve();
     } catch (problem) {
-      return Promise.reject(problem as Error);
+      return Promise.reject(problem);
     }
   }
 }

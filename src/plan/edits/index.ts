@@ -5,6 +5,7 @@
  * crosses itself) leaves the site as it is, the same object. What did not change is shared, never copied.
  */
 export * from './advance-loops';
+export * from './arrange/index';
 export * from './assign-channel';
 export { freeNumber } from './channels';
 export * from './circuits';
@@ -12,10 +13,12 @@ export * from './conduits';
 export * from './copies';
 export * from './frequency-plan';
 export * from './handles';
+export * from './handling';
 export * from './lanes';
 export * from './lead-in';
 export * from './loops';
 export * from './marks';
+export * from './mirror';
 export * from './new-loop';
 export * from './paths';
 export * from './probes';
@@ -28,7 +31,7 @@ export * from './steel';
 export { steelBox, type SteelBox } from './steel-box';
 export type { Thing } from './thing';
 export * from './traffic';
-export * from './transform';
+export { moveThings, rotateThings } from './transform';
 export * from './unit-settings';
 export * from './underlays';
 export * from './units';

@@ -1,6 +1,6 @@
 /** Moving and turning things: the whole group goes, or goes as far as the coordinates allow. */
 import { normalAngle, rotate } from '../geometry/points';
-import type { Circuit, Loop, Point, Shape, Site } from '../schema';
+import type { Circuit, Loop, Mark, Point, Shape, Site } from '../schema';
 import { moveShape, rotateShape } from '../shapes/index';
 import { clampShift, isInBounds } from './limits';
 import { mapped, withList } from './list';
@@ -43,13 +43,16 @@ function anchorsOf(site: Site, things: readonly Thing[]): Point[] {
   ];
 }
 
-interface Change {
+export interface Change {
   shape(shape: Shape): Shape;
   point(point: Point): Point;
   heading(heading: number): number;
+  /** Of a mark all but its points. */
+  mark?(mark: Mark): Mark;
 }
 
-function changed(site: Site, things: readonly Thing[], change: Change): Site {
+/** Every thing by the same change, as one; the same site when the result could not be held. */
+export function changedThings(site: Site, things: readonly Thing[], change: Change): Site {
   const loopIds = idsOf(things, 'loop');
   const laneIds = idsOf(things, 'lane');
   const markIds = idsOf(things, 'mark');
@@ -87,7 +90,7 @@ function changed(site: Site, things: readonly Thing[], change: Change): Site {
       : lane
   );
   const marks = mapped(site.marks, (mark) =>
-    markIds.has(mark.id) ? { ...mark, points: mark.points.map(point) } : mark
+    markIds.has(mark.id) ? { ...(change.mark?.(mark) ?? mark), points: mark.points.map(point) } : mark
   );
   const steel = mapped(site.steel, (each) =>
     steelIds.has(each.id) ? { ...each, outline: each.outline.map(point) } : each
@@ -122,7 +125,7 @@ const shared = (site: Site, next: Site): Site =>
 export function moveThings(site: Site, things: readonly Thing[], by: Point): Site {
   const [x, y] = tidyPoint(clampShift(anchorsOf(site, things), by));
   if (x === 0 && y === 0) return site;
-  return changed(site, things, {
+  return changedThings(site, things, {
     shape: (shape) => moveShape(shape, [x, y]),
     point: (at) => [at[0] + x, at[1] + y],
     heading: (heading) => heading
@@ -132,7 +135,7 @@ export function moveThings(site: Site, things: readonly Thing[], by: Point): Sit
 /** Counter-clockwise about the pivot; refused when a coordinate would leave the bounds. */
 export function rotateThings(site: Site, things: readonly Thing[], degrees: number, pivot: Point): Site {
   if (!Number.isFinite(degrees) || degrees % 360 === 0) return site;
-  return changed(site, things, {
+  return changedThings(site, things, {
     shape: (shape) => rotateShape(shape, degrees, pivot),
     point: (at) => rotate(at, degrees, pivot),
     heading: (heading) => normalAngle(heading + degrees)
