@@ -47,6 +47,7 @@ test.describe('a browser that asks for German', () => {
   test.use({ locale: 'de-AT' });
 
   test('is answered in German on every view, with decimal commas', async ({ page }) => {
+    test.slow();
     await page.goto('./');
     await expect(page.locator('html')).toHaveAttribute('lang', 'de');
     await expect(page.getByRole('application')).toBeVisible();

@@ -54,6 +54,7 @@ const opened = (site: Site): EditorState => ({
   entry: null,
   span: null,
   asked: null,
+  notice: null,
   keyboardPoint: null,
   isReadOnly: false
 });
@@ -146,7 +147,7 @@ export function createEditor(site: Site): Editor {
   }
 
   function go(to: ReturnType<typeof undone>): void {
-    if (!to) return;
+    if (!to || state.isReadOnly) return;
     hand = tools[state.tool];
     history = to.history;
     update({ ...rest(), ...afterChange(to.moment) });
@@ -238,7 +239,8 @@ export function createEditor(site: Site): Editor {
       update({ ...opened(followRoutes(next)), viewport, vehicle, drawing, isReadOnly, snap });
     },
     commit(step) {
-      if (step.site === state.site || state.isReadOnly) return;
+      if (step.site === state.site) return;
+      if (state.isReadOnly) return editor.say(t('entry.readOnly'));
       hand = tools[state.tool];
       update({ ...rest(), ...record(step) });
     },
@@ -265,6 +267,8 @@ export function createEditor(site: Site): Editor {
       repeat();
     },
     ask: (asked) => update({ asked }),
+    say: (text) => update({ notice: { text } }),
+    undoSteps: () => history.past.map(({ label }) => label).reverse(),
     setReadOnly: (isReadOnly) => update({ isReadOnly, ...(isReadOnly ? rest() : {}) }),
     enter: (field, text) => desk.enter(field, text),
     commitEntry: () => desk.commit(),

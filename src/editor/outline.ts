@@ -1,4 +1,6 @@
 /** The plan as a list that can be read and walked through without seeing the drawing. */
+import { withinSentence } from '#i18n/locale';
+import { t } from '#i18n/message';
 import { perimeter } from '#plan/geometry/polygons';
 import { vehicleOf } from '#plan/catalogue/vehicles';
 import { steelBox } from '#plan/edits/index';
@@ -38,33 +40,39 @@ export function outlineOf(site: Site): OutlineItem[] {
 
   return [
     ...lanes.flatMap((lane) => [
-      item(site, { kind: 'lane', id: lane.id }, 'lane', laneSize(site, lane), null),
+      item(site, { kind: 'lane', id: lane.id }, t('outline.lane'), laneSize(site, lane), null),
       ...loopItems(lane.id, (loop) => stationOf(lane, centreOf(loop.shape))?.along ?? 0)
     ]),
     ...loopItems(null, (loop) => -centreOf(loop.shape)[1]),
     ...site.marks.map(({ id, kind }) => {
       const ref: Ref = { kind: 'mark', id };
-      return item(site, ref, kind.replace('-', ' '), '', null);
+      return item(site, ref, withinSentence(t(`mark.${kind}`)), '', null);
     }),
     ...site.steel.map((steel) => {
       const ref: Ref = { kind: 'steel', id: steel.id };
-      return item(site, ref, `steel ${steel.kind}`, steelSize(site, steel), null);
+      return item(site, ref, t(`outline.steel.${steel.kind}`), steelSize(site, steel), null);
     }),
     ...site.paths.map(({ id, points }) => {
       const ref: Ref = { kind: 'path', id };
-      return item(site, ref, 'path', `${lengthText(site, runOf(points))} long`, null);
+      return item(
+        site,
+        ref,
+        t('outline.path'),
+        t('outline.long', { length: lengthText(site, runOf(points)) }),
+        null
+      );
     }),
     ...site.probes.map((probe, index) => {
       const lane = laneAt(site.lanes, probe.at)?.lane.id ?? null;
       const vehicle = vehicleOf(probe.vehicle, site);
       const body = vehicle ? sizeText(site, vehicle.bodyWidth, vehicle.bodyLength) : '';
-      const size = `${body}, heading ${angleText(site, probe.heading)}`;
-      return item(site, { kind: 'probe', id: String(index) }, 'vehicle', size, lane);
+      const size = t('outline.heading', { size: body, angle: angleText(site, probe.heading) });
+      return item(site, { kind: 'probe', id: String(index) }, t('outline.vehicle'), size, lane);
     }),
     ...site.underlays.map((underlay) => {
       const { width, height } = pixelsOf(underlay);
       const size = sizeText(site, width * underlay.metresPerPixel, height * underlay.metresPerPixel);
-      return item(site, { kind: 'underlay', id: underlay.id }, 'picture', size, null);
+      return item(site, { kind: 'underlay', id: underlay.id }, t('outline.picture'), size, null);
     })
   ];
 }
@@ -72,31 +80,32 @@ export function outlineOf(site: Site): OutlineItem[] {
 const leftOf = ({ centreline }: Lane): number => Math.min(...centreline.map(([x]) => x));
 
 function laneSize(site: Site, lane: Lane): string {
-  return `${lengthText(site, lane.width)} wide, ${lengthText(site, runOf(lane.centreline))} long`;
+  const length = lengthText(site, runOf(lane.centreline));
+  return t('outline.wide', { width: lengthText(site, lane.width), length });
 }
 
 /** Metres from end to end: the way there and back is twice that. */
 const runOf = (points: readonly Point[]): number => perimeter([...points, ...[...points].reverse()]) / 2;
 
+const roundText = (site: Site, points: readonly Point[]): string =>
+  t('outline.round', { corners: points.length, length: lengthText(site, perimeter(points)) });
+
 function steelSize(site: Site, { outline, depth }: Steel): string {
   const box = steelBox(outline);
-  const size = box
-    ? sizeText(site, box.width, box.length)
-    : `${outline.length} corners, ${lengthText(site, perimeter(outline))} round`;
+  const size = box ? sizeText(site, box.width, box.length) : roundText(site, outline);
   return `${size}, ${depthText(site, depth)}`;
 }
 
 function loopItem(site: Site, { id, shape, turns }: Loop, lane: string | null): OutlineItem {
-  const size = `${loopSize(site, shape)}, ${turns} ${turns === 1 ? 'turn' : 'turns'}`;
-  return item(site, { kind: 'loop', id }, `${shape.kind} loop`, size, lane);
+  const size = `${loopSize(site, shape)}, ${t('plan.turns', { count: turns })}`;
+  return item(site, { kind: 'loop', id }, t(`outline.loop.${shape.kind}`), size, lane);
 }
 
 function loopSize(site: Site, shape: Shape): string {
-  if (shape.kind === 'circle') return `${lengthText(site, shape.diameter)} across`;
-  if (shape.kind === 'polygon')
-    return `${shape.points.length} corners, ${lengthText(site, perimeter(shape.points))} round`;
-  const turned = shape.rotation === 0 ? '' : `, turned ${angleText(site, shape.rotation)}`;
-  return `${sizeText(site, shape.width, shape.length)}${turned}`;
+  if (shape.kind === 'circle') return t('outline.acrossIt', { diameter: lengthText(site, shape.diameter) });
+  if (shape.kind === 'polygon') return roundText(site, shape.points);
+  const size = sizeText(site, shape.width, shape.length);
+  return shape.rotation === 0 ? size : t('outline.turned', { size, angle: angleText(site, shape.rotation) });
 }
 
 function item(site: Site, ref: Ref, what: string, size: string, lane: string | null): OutlineItem {

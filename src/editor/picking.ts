@@ -8,7 +8,7 @@ import { boxHolds, type Box } from './geometry/box';
 import { laneOutline, leftEdge, rightEdge } from './geometry/lanes';
 import { seenLine } from './geometry/marks';
 import { distanceToSegments, segmentsOf, segmentTouchesBox } from './geometry/lines';
-import { allRefs } from './selection';
+import { seenRefs } from './selection';
 import { bodyOf, pointsOf } from './things';
 import type { Ref } from './types';
 
@@ -69,13 +69,15 @@ const isGround = (ref: Ref, score: number): boolean =>
 function candidates<T>(
   things: readonly T[],
   ref: (thing: T, index: number) => Ref,
-  score: (thing: T) => number | null
+  score: (thing: T) => number | null,
+  isSeen: (ref: Ref) => boolean
 ): Candidate[] {
   return things
     .flatMap((thing, index) => {
       const found = score(thing);
       if (found === null) return [];
       const made = ref(thing, index);
+      if (!isSeen(made)) return [];
       return [{ ref: made, score: found, surface: isGround(made, found) }];
     })
     .sort((a, b) => a.score - b.score);
@@ -83,6 +85,7 @@ function candidates<T>(
 
 /** Everything under the point, uppermost first: vehicles, loops, marks, paths, then lanes and steel, then pictures. */
 export function pickAll(site: Site, at: Point, reach: number): Pick[] {
+  const isSeen = (ref: Ref): boolean => !isHidden(site, ref);
   return [
     ...candidates(
       site.probes,
@@ -90,33 +93,39 @@ export function pickAll(site: Site, at: Point, reach: number): Pick[] {
       (probe) => {
         const body = bodyOf(site, probe);
         return contains(body, at) || distanceToSegments(sidesOf(body), at) <= reach ? 0 : null;
-      }
+      },
+      isSeen
     ).reverse(),
     ...candidates(
       site.loops,
       ({ id }): Ref => ({ kind: 'loop', id }),
-      (loop) => loopScore(loop, at, reach)
+      (loop) => loopScore(loop, at, reach),
+      isSeen
     ),
     ...candidates(
       site.marks,
       ({ id }): Ref => ({ kind: 'mark', id }),
-      (mark) => markScore(mark, at, reach)
+      (mark) => markScore(mark, at, reach),
+      isSeen
     ),
     ...candidates(
       site.paths,
       ({ id }): Ref => ({ kind: 'path', id }),
-      (path) => pathScore(path, at, reach)
+      (path) => pathScore(path, at, reach),
+      isSeen
     ),
     ...[
       ...candidates(
         site.lanes,
         ({ id }): Ref => ({ kind: 'lane', id }),
-        (lane) => laneScore(lane, at, reach)
+        (lane) => laneScore(lane, at, reach),
+        isSeen
       ),
       ...candidates(
         site.steel,
         ({ id }): Ref => ({ kind: 'steel', id }),
-        (steel) => steelScore(steel, at, reach)
+        (steel) => steelScore(steel, at, reach),
+        isSeen
       )
     ].sort((a, b) => a.score - b.score),
     ...underlaysAt(site, at)
@@ -139,7 +148,7 @@ export const pickAt = (site: Site, at: Point, reach: number): Pick | null =>
 
 /** Things wholly inside the box or, with `touching`, also those that it only crosses. */
 export function pickInBox(site: Site, box: Box, touching: boolean): Ref[] {
-  return allRefs(site).filter((ref) => {
+  return seenRefs(site).filter((ref) => {
     const points = pointsOf(site, ref);
     if (points.length === 0 || isPaper(site, ref)) return false;
     if (!touching) return points.every((point) => boxHolds(box, point));

@@ -1,3 +1,5 @@
+import { t } from '#i18n/message';
+import { isHidden } from '#plan/layers';
 import type { Site } from '#plan/schema';
 import type { Ref } from './types';
 
@@ -54,30 +56,14 @@ export function stillThere(site: Site, refs: readonly Ref[]): readonly Ref[] {
   return kept.length === refs.length ? refs : kept;
 }
 
-const NOUNS = {
-  loop: 'loop',
-  lane: 'lane',
-  mark: 'mark',
-  steel: 'steel',
-  path: 'path',
-  probe: 'vehicle',
-  underlay: 'picture'
-} as const;
-const PLURALS = {
-  loop: 'loops',
-  lane: 'lanes',
-  mark: 'marks',
-  steel: 'pieces of steel',
-  path: 'paths',
-  probe: 'vehicles',
-  underlay: 'pictures'
-} as const;
+/** What can be seen, and so be meant by "everything". */
+export const seenRefs = (site: Site): Ref[] => allRefs(site).filter((ref) => !isHidden(site, ref));
 
 /** "loop", "3 loops", "5 things": for the names of steps. */
 export function describeRefs(refs: readonly Ref[]): string {
   const kinds = new Set(refs.map((ref) => ref.kind));
   const [kind] = kinds;
-  if (kind === undefined) return 'nothing';
-  if (kinds.size > 1) return `${refs.length} things`;
-  return refs.length === 1 ? NOUNS[kind] : `${refs.length} ${PLURALS[kind]}`;
+  if (kind === undefined) return t('things.none');
+  const count = refs.length;
+  return kinds.size > 1 ? t('things.mixed', { count }) : t(`things.${kind}`, { count });
 }

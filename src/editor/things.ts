@@ -1,4 +1,6 @@
 /** Where the things of a plan lie, for picking, boxes and handles. */
+import { withinSentence } from '#i18n/locale';
+import { t } from '#i18n/message';
 import { add, rotate } from '#plan/geometry/points';
 import { vehicleOf } from '#plan/catalogue/vehicles';
 import type { Lane, Loop, Mark, Path, Point, Probe, Site, Steel, Underlay } from '#plan/schema';
@@ -76,6 +78,9 @@ export function pivotOf(site: Site, refs: readonly Ref[]): Point | null {
   return box && boxCentre(box);
 }
 
+const whatMark = (mark: Mark | undefined): string | null =>
+  mark ? withinSentence(t(`mark.${mark.kind}`)) : null;
+
 /** What the user calls it. */
 export function nameOf(site: Site, { kind, id }: Ref): string {
   switch (kind) {
@@ -84,14 +89,14 @@ export function nameOf(site: Site, { kind, id }: Ref): string {
     case 'lane':
       return laneOf(site, id)?.name || id;
     case 'mark':
-      return (markOf(site, id)?.kind ?? id).replace('-', ' ');
+      return whatMark(markOf(site, id)) ?? id;
     case 'steel':
-      return steelOf(site, id)?.kind === 'plate' ? 'steel plate' : 'steel mat';
+      return t(`outline.steel.${steelOf(site, id)?.kind ?? 'mat'}`);
     case 'path':
       return pathOf(site, id)?.name || id;
     case 'underlay':
       return underlayOf(site, id)?.name || id;
     case 'probe':
-      return vehicleOf(probeOf(site, id)?.vehicle ?? '', site)?.name ?? 'vehicle';
+      return vehicleOf(probeOf(site, id)?.vehicle ?? '', site)?.name ?? t('outline.vehicle');
   }
 }

@@ -132,7 +132,9 @@ export interface EditorState {
   /** Two points of a picture that wait for the distance between them. */
   readonly span: { readonly from: Point; readonly to: Point } | null;
   /** What a command has asked the page for: only a page can show files to choose from. */
-  readonly asked: 'picture' | null;
+  readonly asked: 'picture' | 'gap' | 'repeat' | null;
+  /** What a command has to say beside what it did; a new object each time. */
+  readonly notice: { readonly text: string } | null;
   /** The pointer that the arrow keys move while a tool draws; null while a real one is used. */
   readonly keyboardPoint: Point | null;
   /** Another tab has the site: it can be looked at and copied from. */
@@ -188,6 +190,10 @@ export interface Editor {
   setReadOnly(isReadOnly: boolean): void;
   /** Asks the page for something; the page takes it up and asks for nothing again. */
   ask(what: EditorState['asked']): void;
+  /** Tells whoever works here something that the drawing itself does not show. */
+  say(text: string): void;
+  /** Names of the steps that can be undone, the latest first. */
+  undoSteps(): readonly string[];
   /** What a field of the open entry holds, as typed; null lets the pointer have it again. */
   enter(field: keyof EntryValues, text: string | null): void;
   /** Ends the gesture with the sizes as they stand; false if one of them cannot be. */

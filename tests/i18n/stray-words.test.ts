@@ -8,11 +8,13 @@ const ROOMS = ['units', 'plan', 'analysis', 'editor', 'storage', 'workers', 'can
 const UNREAD: readonly (readonly [why: string, pattern: RegExp])[] = [
   ['the name of the program', /^Kerfline$/],
   ['keys in the storage', /^kerfline /],
-  ['a state of a tool, for whoever looks for a fault', /^[a-z -]+: [a-z ]+$/],
+  ['a state of a tool, for whoever looks for a fault', /^[a-z -]+: [a-z {}]+$|^\{\} (outline|box)$/],
+  ['a key of what is kept, or of steps that become one', /^[a-z]+ \{\}( (of )?\{\})?$/],
+  ['a unit', /^\{\} (in|ft|cm|m)$/],
   ['a piece of work that sizes are typed for', /^dimension offset$/],
   ['titles of publications', /^(NCHRP Report|AASHTO),? /],
   ['a formula', /frac\{|[_^]\{?\w/],
-  ['a style', /^var\(--/],
+  ['a style', /^var\(--|\{\}px/],
   ['families of fonts', /sans-serif$/],
   ['places in the page', /^[a-z]+ > [a-z]+|\[role=/]
 ];
@@ -31,6 +33,7 @@ describe('the search for stray words', () => {
   it.each([
     ['a text', "const a = 'Too many loops';"],
     ['a text with values', 'const a = `Lane ${n} of the ${m} lanes`;'],
+    ['a word beside a value', 'const a = `Delete ${things}`;'],
     ['a member of an object', "const a = { label: 'Delete all loops' };"]
   ])('finds %s', (_, code) => {
     expect(strayWordsIn(code)).toHaveLength(1);

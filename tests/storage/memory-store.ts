@@ -26,15 +26,13 @@ export class MemoryStore implements StateStore {
 
   /** What is kept, with its texts. */
   get states(): KeptState[] {
-    return this.found
-      .filter(isStateMark)
-      .map(({ slot, begun, savedAt, name }) => ({
-        slot,
-        begun,
-        savedAt,
-        name,
-        text: this.texts.get(key(slot, begun)) as string
-      }));
+    return this.found.filter(isStateMark).map(({ slot, begun, savedAt, name }) => ({
+      slot,
+      begun,
+      savedAt,
+      name,
+      text: this.texts.get(key(slot, begun)) as string
+    }));
   }
 
   /** Without regard to whose the slot is. */
@@ -148,7 +146,7 @@ export class MemoryStore implements StateStore {
       change();
       return Promise.resolve();
     } catch (problem) {
-      return Promise.reject(problem);
+      return Promise.reject(problem instanceof Error ? problem : new Error(String(problem)));
     }
   }
 }

@@ -7,8 +7,8 @@ export interface StrayWords {
   readonly text: string;
 }
 
-/** Two words with a space between them. */
-const SENTENCE = /\p{L}{2,}[,;:.!?]? \p{L}{2,}/u;
+/** Two words with a space between them, or a word beside a value. */
+const SENTENCE = /(\p{L}{2,}[,;:.!?]?|\{\}) \p{L}{2,}|\p{L}{2,}[,;:.!?]? (\p{L}{2,}|\{\})/u;
 /** One word that is longer than any symbol of a unit. */
 const WORD = /\p{L}{4,}/u;
 /** Attributes that people read or hear. */

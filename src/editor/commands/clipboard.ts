@@ -1,45 +1,53 @@
-/** Copies within the tab: a fragment is a site with nothing in it but what was copied. */
+/** Copies within the tab: a fragment is a site with nothing in it but what was copied. The page takes it further. */
+import { t } from '#i18n/message';
 import { extractThings, insertCopies, removeThings } from '#plan/edits/index';
 import type { Point } from '#plan/schema';
 import { boxCentre } from '../geometry/box';
+import { takeUnlocked } from '../locks';
 import { allRefs, describeRefs } from '../selection';
 import { toStep } from '../snapping/snap';
 import { boxOf } from '../things';
-import type { Command, Editor } from '../types';
+import type { Command, Editor, Ref } from '../types';
 import { besideStep } from './beside';
 import { hasSelection } from './conditions';
 
-function take({ state, scratch }: Editor): void {
-  const site = extractThings(state.site, state.selection);
+function take({ state, scratch }: Editor, refs: readonly Ref[]): void {
+  const site = extractThings(state.site, refs);
   scratch.clipboard = { site, refs: allRefs(site), standing: state.site.marks };
   scratch.pastes = 0;
 }
 
 function put(editor: Editor, by: Point): void {
   const { state, scratch } = editor;
-  if (!scratch.clipboard) return;
+  if (!scratch.clipboard) return editor.say(t('notice.pasteEmpty'));
   const { site: copied, standing } = scratch.clipboard;
   const { site, things } = insertCopies(state.site, copied, by, standing);
-  editor.commit({ label: `Paste ${describeRefs(things)}`, site, selection: things });
+  if (site === state.site) return editor.say(t('notice.pasteFull'));
+  const label = t('step.pasteThings', { things: describeRefs(things) });
+  editor.commit({ label, site, selection: things });
 }
 
 export const copy: Command = {
   id: 'copy',
   keys: ['Control+C'],
   applies: hasSelection,
-  run: take
+  run: (editor) => {
+    take(editor, editor.state.selection);
+  }
 };
 
+/** What is locked stays, and is not copied either: cut and paste must not make two of it. */
 export const cut: Command = {
   id: 'cut',
   keys: ['Control+X'],
   applies: hasSelection,
   run(editor) {
-    take(editor);
-    const { site, selection } = editor.state;
+    const refs = takeUnlocked(editor);
+    if (refs.length === 0) return;
+    take(editor, refs);
     editor.commit({
-      label: `Cut ${describeRefs(selection)}`,
-      site: removeThings(site, selection),
+      label: t('step.cutThings', { things: describeRefs(refs) }),
+      site: removeThings(editor.state.site, refs),
       selection: []
     });
   }
@@ -53,7 +61,7 @@ export const paste: Command = {
   run(editor) {
     const { scratch, state } = editor;
     const box = scratch.clipboard && boxOf(scratch.clipboard.site, scratch.clipboard.refs);
-    if (!box) return;
+    if (!box) return put(editor, [0, 0]);
     if (scratch.pointer) {
       const [x, y] = boxCentre(box);
       const by: Point = [scratch.pointer[0] - x, scratch.pointer[1] - y];
@@ -70,5 +78,7 @@ export const pasteInPlace: Command = {
   id: 'paste-in-place',
   keys: ['Control+Shift+V'],
   applies: ({ busy }) => !busy,
-  run: (editor) => put(editor, [0, 0])
+  run: (editor) => {
+    put(editor, [0, 0]);
+  }
 };

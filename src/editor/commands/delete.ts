@@ -1,5 +1,7 @@
+import { t } from '#i18n/message';
 import { removeThings } from '#plan/edits/index';
-import { describeRefs } from '../selection';
+import { takeUnlocked } from '../locks';
+import { describeRefs, includesRef } from '../selection';
 import type { Command } from '../types';
 import { hasSelection } from './conditions';
 
@@ -9,10 +11,13 @@ export const remove: Command = {
   applies: hasSelection,
   run(editor) {
     const { site, selection } = editor.state;
+    const refs = takeUnlocked(editor);
+    // A vehicle is known by its place in the list, which changes when one before it goes.
+    const left = selection.filter((ref) => ref.kind !== 'probe' && !includesRef(refs, ref));
     editor.commit({
-      label: `Delete ${describeRefs(selection)}`,
-      site: removeThings(site, selection),
-      selection: []
+      label: t('step.deleteThings', { things: describeRefs(refs) }),
+      site: removeThings(site, refs),
+      selection: left
     });
   }
 };

@@ -1,3 +1,4 @@
+import { t } from '#i18n/message';
 import { extractThings, insertCopies } from '#plan/edits/index';
 import { subtract } from '#plan/geometry/points';
 import type { Point } from '#plan/schema';
@@ -29,7 +30,7 @@ export const duplicate: Command = {
     if (!box) return;
     const by = repeated(editor) ?? besideStep(box, site.displayUnits);
     const { site: next, things } = insertCopies(site, extractThings(site, selection), by, site.marks);
-    editor.commit({ label: `Duplicate ${describeRefs(selection)}`, site: next, selection: things });
+    editor.commit({ label: t('step.duplicateThings', { things: describeRefs(selection) }), site: next, selection: things });
     editor.scratch.copied = { from: selection, to: editor.state.selection };
   }
 };

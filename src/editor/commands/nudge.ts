@@ -2,7 +2,7 @@ import { t } from '#i18n/message';
 import { moveThings } from '#plan/edits/index';
 import type { Point } from '#plan/schema';
 import { NUDGE } from '#units/plan-steps';
-import { unlockedOf } from '../locks';
+import { takeUnlocked } from '../locks';
 import { describeRefs } from '../selection';
 import type { Command, Editor } from '../types';
 import { hasSelection } from './conditions';
@@ -23,7 +23,7 @@ const DIRECTIONS: readonly (readonly [
 /** Presses in a row on the same selection are one step to undo, whatever their directions. */
 function nudge(editor: Editor, towards: Point, times: number): void {
   const { site } = editor.state;
-  const selection = unlockedOf(site, editor.state.selection);
+  const selection = takeUnlocked(editor);
   const step = NUDGE[site.displayUnits] * times;
   editor.commit({
     label: t('step.nudgeThings', { things: describeRefs(selection) }),

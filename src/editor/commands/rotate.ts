@@ -1,16 +1,19 @@
+import { t } from '#i18n/message';
 import { rotateThings } from '#plan/edits/index';
+import { takeUnlocked } from '../locks';
 import { describeRefs } from '../selection';
 import { pivotOf } from '../things';
 import type { Command, Editor } from '../types';
 import { hasSelection } from './conditions';
 
 function rotate(editor: Editor, degrees: number): void {
-  const { site, selection } = editor.state;
-  const pivot = pivotOf(site, selection);
+  const { site } = editor.state;
+  const refs = takeUnlocked(editor);
+  const pivot = pivotOf(site, refs);
   if (!pivot) return;
   editor.commit({
-    label: `Rotate ${describeRefs(selection)}`,
-    site: rotateThings(site, selection, degrees, pivot)
+    label: t('step.rotateThings', { things: describeRefs(refs) }),
+    site: rotateThings(site, refs, degrees, pivot)
   });
 }
 

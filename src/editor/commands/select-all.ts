@@ -1,9 +1,14 @@
-import { allRefs } from '../selection';
+import { isLocked } from '#plan/layers';
+import { seenRefs } from '../selection';
 import type { Command } from '../types';
 
+/** All that can be seen and changed. */
 export const selectAll: Command = {
   id: 'select-all',
   keys: ['Control+A'],
   applies: ({ busy }) => !busy,
-  run: (editor) => editor.select(allRefs(editor.state.site))
+  run(editor) {
+    const { site } = editor.state;
+    editor.select(seenRefs(site).filter((ref) => !isLocked(site, ref)));
+  }
 };

@@ -69,6 +69,6 @@ export const drawing = {
   'note.field': 'Text der Notiz',
   'note.hint': 'Enter behält sie, Esc nimmt die Notiz zurück',
 
-  'tool.calibrate': 'Einpassen',
-  'tool.calibrate.tip': 'Das Bild über zwei Punkte einpassen'
+  'tool.calibrate': 'Bild',
+  'tool.calibrate.tip': 'Bild oder PDF-Seite unter den Plan legen und über zwei Punkte einpassen'
 } as const satisfies Partial<Translation>;

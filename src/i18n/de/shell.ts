@@ -15,7 +15,7 @@ export const shell = {
   'file.unreadable': 'eine Datei, die der Browser nicht lesen kann: {reason}',
   'file.readable': 'eine lesbare Datei',
   'file.chosen': 'Die Datei',
-  'file.dropHere': 'Anlagendatei hier ablegen, um sie zu öffnen',
+  'file.dropHere': 'Anlagendatei ablegen, um sie zu öffnen, Bild oder PDF, um es unter den Plan zu legen',
 
   'undo.group': 'Rückgängig und Wiederholen',
   'undo.none': 'Nichts rückgängig zu machen',

@@ -30,7 +30,9 @@ export const underlayViews = {
   'underlay.bar': 'Bild einpassen',
   'underlay.first':
     'Zwei Punkte von {name} anklicken, deren Abstand bekannt ist, etwa die beiden Enden einer Haltlinie.',
-  'underlay.noneYet': 'Es gibt kein Bild zum Einpassen. Bitte zuerst eines hereinholen.',
+  'underlay.noneYet':
+    'Ein Bild oder eine PDF-Seite unter den Plan legen: auswählen oder auf dem Plan ablegen.',
+  'underlay.another': 'Anderes Bild …',
   'underlay.later': 'Später',
   'underlay.laterTip': 'Das Bild bleibt, wie es ist, und wird als nicht maßstäblich gekennzeichnet',
   'underlay.distance': 'Abstand der Punkte',

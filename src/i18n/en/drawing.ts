@@ -67,6 +67,6 @@ export const drawing = {
   'note.field': 'Text of the note',
   'note.hint': 'Enter keeps it, Esc takes the note back',
 
-  'tool.calibrate': 'Scale',
-  'tool.calibrate.tip': 'Scale the picture by two points'
+  'tool.calibrate': 'Picture',
+  'tool.calibrate.tip': 'Lay a picture or a PDF page under the plan, and scale it by two points'
 } as const;

@@ -13,7 +13,7 @@ export const shell = {
   'file.unreadable': 'a file that the browser cannot read: {reason}',
   'file.readable': 'a readable file',
   'file.chosen': 'The file',
-  'file.dropHere': 'Drop the site file to open it',
+  'file.dropHere': 'Drop a site file to open it, a picture or a PDF to lay it under the plan',
 
   'undo.group': 'Undo and redo',
   'undo.none': 'Nothing to undo',

@@ -1,6 +1,7 @@
 /** Own wires and cables that come along with copies into a site that does not have them. */
 import { COUNTS } from '../bounds';
 import { builtInCables } from '../catalogue/cables';
+import { catalogueVehicles } from '../catalogue/vehicles';
 import { builtInWires } from '../catalogue/wires';
 import type { Site } from '../schema';
 import { freeId } from './list';
@@ -48,4 +49,10 @@ export function bringCable(site: Site, from: Site, id: string): Brought {
   const how = { prefix: 'k', most: COUNTS.cables, instead: 'pair-14' };
   const { added, ...found } = brought(site.cables, builtInCables, from.cables, id, how);
   return { site: added ? { ...site, cables: [...site.cables, added] } : site, id: found.id };
+}
+
+export function bringVehicle(site: Site, from: Site, id: string): Brought {
+  const how = { prefix: 'v', most: COUNTS.vehicles, instead: 'car' };
+  const { added, ...found } = brought(site.vehicles, catalogueVehicles, from.vehicles, id, how);
+  return { site: added ? { ...site, vehicles: [...site.vehicles, added] } : site, id: found.id };
 }

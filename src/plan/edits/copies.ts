@@ -2,10 +2,10 @@
 import { COUNTS } from '../bounds';
 import { vehicleOf } from '../catalogue/vehicles';
 import type { Circuit, Lane, Mark, Point, Site } from '../schema';
-import { bringCable, bringWire } from './bring';
+import { bringCable, bringVehicle, bringWire } from './bring';
 import { withFreeChannel } from './channels';
 import { copiedLeadIn, copiedTail, type MarkCopies } from './copied-routes';
-import { freeId } from './list';
+import { freeId, patched, type Patch } from './list';
 import { idsOf, type Thing } from './thing';
 import { removeTraffic } from './traffic';
 import { moveThings } from './transform';
@@ -112,7 +112,14 @@ function namesForMarks(site: Site, from: Site): Renamed {
 function insertLane(site: Site, from: Lane, id: string): Lane {
   const { largestVehicle, ...rest } = from;
   const known = largestVehicle !== undefined && vehicleOf(largestVehicle, site) !== undefined;
-  return { ...rest, id, ...(known ? { largestVehicle } : {}) };
+  return { ...free(rest), id, ...(known ? { largestVehicle } : {}) };
+}
+
+/** A copy is there to be worked on: only pictures keep their lock. */
+function free<T extends { readonly locked?: boolean | undefined; readonly hidden?: boolean | undefined }>(
+  thing: T
+): T {
+  return patched<typeof thing>(thing, { locked: undefined, hidden: undefined } as Patch<T>);
 }
 
 /**
@@ -130,7 +137,7 @@ export function insertCopies(site: Site, from: Site, by: Point, standing: readon
     loops.set(loop.id, id);
     things.push({ kind: 'loop', id });
     const { site: wired, id: wire } = bringWire(next, from, loop.wire);
-    const copy = { ...loop, id, name: id, wire, tail: copiedTail(site, loop.tail, marks) };
+    const copy = { ...free(loop), id, name: id, wire, tail: copiedTail(site, loop.tail, marks) };
     next = { ...wired, loops: [...wired.loops, copy] };
   }
   for (const circuit of from.circuits)
@@ -143,22 +150,22 @@ export function insertCopies(site: Site, from: Site, by: Point, standing: readon
   for (const mark of from.marks) {
     const id = marks.ids.get(mark.id) ?? mark.id;
     things.push({ kind: 'mark', id });
-    next = { ...next, marks: [...next.marks, { ...mark, id }] };
+    next = { ...next, marks: [...next.marks, { ...free(mark), id }] };
   }
   for (const steel of from.steel) {
     const id = freeId(next.steel, 's');
     things.push({ kind: 'steel', id });
-    next = { ...next, steel: [...next.steel, { ...steel, id }] };
+    next = { ...next, steel: [...next.steel, { ...free(steel), id }] };
   }
   for (const path of from.paths) {
     const id = freeId(next.paths, 'p');
     things.push({ kind: 'path', id });
-    next = { ...next, paths: [...next.paths, { ...path, id }] };
+    next = { ...next, paths: [...next.paths, { ...free(path), id }] };
   }
   for (const probe of from.probes) {
-    if (!vehicleOf(probe.vehicle, site)) continue;
-    things.push({ kind: 'probe', id: String(next.probes.length) });
-    next = { ...next, probes: [...next.probes, probe] };
+    const { site: known, id: vehicle } = bringVehicle(next, from, probe.vehicle);
+    things.push({ kind: 'probe', id: String(known.probes.length) });
+    next = { ...known, probes: [...known.probes, { ...free(probe), vehicle }] };
   }
   for (const underlay of from.underlays) {
     const id = freeId(next.underlays, 'picture');

@@ -75,6 +75,11 @@ export function addMarkPoint(site: Site, id: string, after: number): Site {
   return updateMark(site, id, { points: mark.points.toSpliced(after + 1, 0, middle) });
 }
 
+const SEGMENTS: readonly MarkKind[] = ['stop-line', 'gate', 'arrow', 'dimension'];
+
+/** Whether a mark runs from one point to another, without corners between. */
+export const isSegment = (kind: MarkKind): boolean => SEGMENTS.includes(kind);
+
 /** A line keeps two points, an area three. */
 export const fewestPoints = ({ kind }: Mark): number => (enclosesArea(kind) ? 3 : 2);
 

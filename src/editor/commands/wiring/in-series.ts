@@ -1,3 +1,4 @@
+import { t } from '#i18n/message';
 import { wireTogether } from '#plan/edits/index';
 import type { Site } from '#plan/schema';
 import type { Command } from '../../types';
@@ -11,6 +12,6 @@ export const wireInSeries: Command = {
   applies: (state) => wouldChange(state, wire),
   run: (editor) => {
     const { state } = editor;
-    editor.commit({ label: 'Wire in series', site: wire(state.site, selectedLoops(state)) });
+    editor.commit({ label: t('step.wireInSeries'), site: wire(state.site, selectedLoops(state)) });
   }
 };

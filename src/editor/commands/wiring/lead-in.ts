@@ -1,3 +1,4 @@
+import { t } from '#i18n/message';
 import { leadIn } from '#plan/edits/index';
 import type { Command, EditorState } from '../../types';
 import type { Site } from '#plan/schema';
@@ -11,6 +12,6 @@ export const leadInToCabinet: Command = {
   keys: ['Shift+U'],
   applies: (state) => !state.busy && led(state) !== state.site,
   run: (editor) => {
-    editor.commit({ label: 'Lead in to the cabinet', site: led(editor.state) });
+    editor.commit({ label: t('step.leadIn'), site: led(editor.state) });
   }
 };

@@ -1,3 +1,4 @@
+import { t } from '#i18n/message';
 import { setReversed } from '#plan/edits/index';
 import type { Site } from '#plan/schema';
 import { circuitWith } from '#plan/wiring';
@@ -19,7 +20,8 @@ export const reverse: Command = {
   applies: (state) => wouldChange(state, reversed),
   run(editor) {
     const { site, selection } = editor.state;
-    const label = `Reverse ${describeRefs(selection.filter(({ kind }) => kind === 'loop'))}`;
+    const things = describeRefs(selection.filter(({ kind }) => kind === 'loop'));
+    const label = t('step.reverseThings', { things });
     editor.commit({ label, site: reversed(site, selectedLoops(editor.state)) });
   }
 };

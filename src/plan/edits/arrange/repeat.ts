@@ -29,7 +29,7 @@ export function repeatAlongLane(site: Site, { things, lane, count, pitch, anchor
   const copies: Thing[] = [];
   let made = 0;
   if (!line || pitch === 0 || !Number.isFinite(pitch)) return { site, things: [], made };
-  const anchors = things.flatMap((thing) => anchorOf(site, thing) ?? []);
+  const anchors = things.map((thing) => anchorOf(site, thing)).filter((anchor) => anchor !== null);
   for (let step = 1; step <= count; step++) {
     const by = step * pitch;
     if (!anchors.every((anchor) => staysOnLane({ line, anchor, by }))) break;

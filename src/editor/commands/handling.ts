@@ -1,0 +1,58 @@
+/** Lock and hide what is selected, and undo that for everything. */
+import { t } from '#i18n/message';
+import { setHandling, setLayer, showAll, unlockAll } from '#plan/edits/index';
+import { isHidden, isLocked, layerOf } from '#plan/layers';
+import type { Site } from '#plan/schema';
+import { describeRefs } from '../selection';
+import type { Command, Editor, Ref } from '../types';
+import { hasSeveral } from './conditions';
+
+/** The site with these things free, their layers too where it is they that hold them. */
+export function released(site: Site, refs: readonly Ref[], how: 'locked' | 'hidden'): Site {
+  const isHeld = how === 'locked' ? isLocked : isHidden;
+  const own = setHandling(site, refs, how, false);
+  return refs.reduce((result, ref) => {
+    const layer = isHeld(result, ref) ? layerOf(result, ref) : null;
+    return layer ? setLayer(result, layer, how, false) : result;
+  }, own);
+}
+
+function toggleLock(editor: Editor): void {
+  const { site, selection } = editor.state;
+  const things = describeRefs(selection);
+  const areLocked = selection.every((ref) => isLocked(site, ref));
+  editor.commit(
+    areLocked
+      ? { label: t('step.unlockThings', { things }), site: released(site, selection, 'locked') }
+      : { label: t('step.lockThings', { things }), site: setHandling(site, selection, 'locked', true) }
+  );
+}
+
+/** What is out of sight is not held on to, or the next key would change what nobody sees. */
+function hide(editor: Editor): void {
+  const { site, selection } = editor.state;
+  const label = t('step.hideThings', { things: describeRefs(selection) });
+  editor.commit({ label, site: setHandling(site, selection, 'hidden', true), selection: [] });
+  if (!editor.state.isReadOnly) editor.say(t('notice.hidden', { count: selection.length }));
+}
+
+export const handling: readonly Command[] = [
+  { id: 'lock', keys: ['Control+L'], applies: hasSeveral(1), run: toggleLock },
+  {
+    id: 'unlock-all',
+    keys: ['Control+Shift+L'],
+    applies: ({ site, busy, isReadOnly }) => !busy && !isReadOnly && unlockAll(site) !== site,
+    run: (editor) => {
+      editor.commit({ label: t('step.unlockAll'), site: unlockAll(editor.state.site) });
+    }
+  },
+  { id: 'hide', keys: ['Shift+H'], applies: hasSeveral(1), run: hide },
+  {
+    id: 'show-all',
+    keys: ['Shift+V'],
+    applies: ({ site, busy, isReadOnly }) => !busy && !isReadOnly && showAll(site) !== site,
+    run: (editor) => {
+      editor.commit({ label: t('step.showAll'), site: showAll(editor.state.site) });
+    }
+  }
+];
