@@ -131,6 +131,7 @@ test('the title and Save say when the file is behind, and the file is found agai
   await expect(save).toHaveAttribute('title', /kept\.json.*Everything is in kept\.json too/);
   await desk.type('Site name', 'Changed since');
   await expect(page).toHaveTitle(/^• Changed since \(not in its file\)/);
+  await expect(save).toHaveAttribute('title', /not in kept\.json yet/);
   await desk.kept();
   await page.reload();
   await desk.settled();

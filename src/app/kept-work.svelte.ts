@@ -77,7 +77,7 @@ export class KeptWork implements Keeping {
     this.#editor = editor;
     this.#replace = replace;
     this.#slot = start.slot;
-    this.#site = editor.state.site;
+    this.#site = $state.raw(editor.state.site);
     this.#tenure = $state.raw(start.tenure);
     this.#salvage = $state.raw(start.salvage);
     this.#recoveredFrom = $state.raw(start.recoveredFrom);

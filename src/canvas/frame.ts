@@ -52,7 +52,7 @@ export interface Moment {
 
 export interface Frame {
   readonly state: EditorState;
-  /** The plan as the gesture in hand would leave it. */
+  /** The plan as the gesture in hand would leave it, without what is hidden. */
   readonly site: Site;
   readonly theme: Theme;
   /** Live figure of each loop, ready to read. */

@@ -2,6 +2,7 @@
 import Konva from 'konva/lib/Core.js';
 import type { Severity } from '#analysis/results';
 import type { Editor } from '#editor/types';
+import { visibleSite } from '#plan/layers';
 import { withTextsScaled, type Drawing } from './drawing';
 import type { Call, Frame, MapPicture, Moment, PointedPair } from './frame';
 import { listenToPointers } from './input/pointers';
@@ -94,7 +95,7 @@ export function createPlanCanvas(
 
   let frame: Frame = {
     state: editor.state,
-    site: editor.state.draft ?? editor.state.site,
+    site: visibleSite(editor.state.draft ?? editor.state.site),
     theme: look.themeOf(themeName),
     figures: new Map(),
     severities: new Map(),
@@ -107,6 +108,7 @@ export function createPlanCanvas(
   };
   let wheel: WheelHabit = options.wheel ?? 'zoom';
   let penDraws = options.penDraws ?? true;
+  let shown = editor.state.draft ?? editor.state.site;
   let request: number | null = null;
   let isPanning = false;
   let isFitted = options.fit === false;
@@ -137,7 +139,7 @@ export function createPlanCanvas(
     change({ pictures });
     options.onPictures?.(pictures);
   });
-  keeper.show(frame.site.underlays);
+  keeper.show(editor.state.site.underlays);
 
   function showCursor(): void {
     const grip = isPanning ? 'grabbing' : space.isHeld ? 'grab' : null;
@@ -164,8 +166,12 @@ export function createPlanCanvas(
   const stops = [
     editor.subscribe((state) => {
       showCursor();
-      change({ state, site: state.draft ?? state.site });
-      keeper.show(frame.site.underlays);
+      const whole = state.draft ?? state.site;
+      // The same object while the plan is: most changes of the state are none of it.
+      if (whole !== shown) change({ state, site: visibleSite(whole) });
+      else change({ state });
+      shown = whole;
+      keeper.show(whole.underlays);
     }),
     listenToPointers(container, editor, {
       isSpaceHeld: () => space.isHeld,

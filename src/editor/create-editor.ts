@@ -65,6 +65,8 @@ export function createEditor(site: Site): Editor {
   let hand: ToolState = tools.select;
   /** Where the pointer of the gesture in hand was last. */
   let last: ToolPointer | null = null;
+  /** A button is down, or a finger: the arrow keys cannot take over meanwhile. */
+  let isPressed = false;
   /** Where the mouse lay when the arrow keys took over. */
   let resting: Point | null = null;
   const listeners = new Set<(state: EditorState) => void>();
@@ -181,6 +183,7 @@ export function createEditor(site: Site): Editor {
   }
 
   function point(input: PointerInput): void {
+    if (input.type !== 'move' && input.type !== 'leave') isPressed = input.type === 'down';
     if (input.type === 'cancel') return dropGesture();
     if (isOnlyJolted(input)) return;
     if (input.type === 'leave') {
@@ -273,7 +276,7 @@ export function createEditor(site: Site): Editor {
     enter: (field, text) => desk.enter(field, text),
     commitEntry: () => desk.commit(),
     key(input) {
-      if (desk.key(input) || keyboard.key(input)) return true;
+      if (desk.key(input) || (!isPressed && keyboard.key(input))) return true;
       if (!input.control && offer({ type: 'key', key: input.key })) return true;
       const command = commandForKey(input);
       return command !== null && editor.run(command.id);

@@ -2,6 +2,7 @@
 import { add, distance, scale, subtract } from '#plan/geometry/points';
 import { contains } from '#plan/geometry/polygons';
 import { cornersOf } from '#plan/lane-bends';
+import { isLocked } from '#plan/layers';
 import type { Lane, Point, Site } from '#plan/schema';
 import { centreOf, definitionOf } from '#plan/shapes/index';
 import { boxOf, laneOf, loopOf, markOf, onPlan, pathOf, pointsOf, probeOf, steelOf } from './things';
@@ -87,7 +88,8 @@ function rotationHandle(site: Site, refs: readonly Ref[], view: Viewport): PlanH
 
 export function selectionHandles(site: Site, selection: readonly Ref[], view: Viewport): PlanHandle[] {
   const [ref] = selection;
-  if (!ref) return [];
+  // What is locked cannot be taken hold of; a padlock stands there instead.
+  if (!ref || selection.every((each) => isLocked(site, each))) return [];
   const rotation = rotationHandle(site, selection, view);
   if (selection.length > 1) return rotation;
   if (ref.kind === 'loop')

@@ -30,3 +30,41 @@ export function takeUnlocked(editor: Editor): readonly Ref[] {
   );
   return free;
 }
+
+const LISTS = [
+  ['lanes', 'lane'],
+  ['marks', 'mark'],
+  ['loops', 'loop'],
+  ['steel', 'steel'],
+  ['paths', 'path'],
+  ['probes', 'probe'],
+  ['underlays', 'underlay']
+] as const;
+
+/** All that a lock keeps: a tail's length follows the drawing, whoever moved what it leads to. */
+function keptByLock(thing: object): string {
+  const {
+    locked: _,
+    hidden: __,
+    tail,
+    ...rest
+  } = thing as { locked?: boolean; hidden?: boolean; tail?: object };
+  return JSON.stringify({ ...rest, tail: tail && { ...tail, length: 0 } });
+}
+
+/** Whether an edit would change something that is locked before and after it; deleting is no change. */
+export function changesLocked(before: Site, after: Site): boolean {
+  return LISTS.some(([list, kind]) => {
+    if (before[list] === after[list]) return false;
+    const was = new Map(
+      before[list].map((thing, index) => ['id' in thing ? thing.id : String(index), thing])
+    );
+    return after[list].some((thing, index) => {
+      const id = 'id' in thing ? thing.id : String(index);
+      const old = was.get(id);
+      if (old === undefined || old === thing) return false;
+      const ref: Ref = { kind, id };
+      return isLocked(before, ref) && isLocked(after, ref) && keptByLock(old) !== keptByLock(thing);
+    });
+  });
+}

@@ -64,37 +64,42 @@ export function isHidden(site: Site, thing: Thing): boolean {
   return found(site, thing)?.hidden === true || (layer !== null && site.layers?.[layer]?.hidden === true);
 }
 
-const VISIBLE = new WeakMap<Site, Site>();
+interface Sifted {
+  readonly layers: Site['layers'];
+  readonly seen: readonly unknown[];
+}
+const SIFTED = new WeakMap<readonly unknown[], Sifted>();
 
-const seen = <T extends { readonly id: string }>(
-  site: Site,
-  kind: Thing['kind'],
-  list: readonly T[]
-): readonly T[] => {
-  const next = list.filter(({ id }) => !isHidden(site, { kind, id }));
-  return next.length === list.length ? list : next;
-};
+/** The list without what is hidden, the same list if nothing is, and the same result while list and layers are. */
+function seen<T extends Handled>(
+  { layers }: Site,
+  list: readonly T[],
+  layer: (thing: T) => LayerName | null
+): readonly T[] {
+  const known = SIFTED.get(list);
+  if (known?.layers === layers && known) return known.seen as readonly T[];
+  const kept = list.filter((thing) => {
+    const on = layer(thing);
+    return thing.hidden !== true && (on === null || layers?.[on]?.hidden !== true);
+  });
+  const result = kept.length === list.length ? list : kept;
+  SIFTED.set(list, { layers, seen: result });
+  return result;
+}
 
 /**
- * What is to be drawn: the same site without what is hidden, the same object if nothing is. Lists that lose nothing are
- * shared. Vehicles are known by their place in the list, so that this is only for drawing them.
+ * What is to be drawn: the same site without what is hidden, the same object if nothing is. Vehicles are known by their
+ * place in the list, so that this is only for drawing them.
  */
 export function visibleSite(site: Site): Site {
-  const known = VISIBLE.get(site);
-  if (known) return known;
   const lists = {
-    lanes: seen(site, 'lane', site.lanes),
-    marks: seen(site, 'mark', site.marks),
-    loops: seen(site, 'loop', site.loops),
-    steel: seen(site, 'steel', site.steel),
-    paths: seen(site, 'path', site.paths),
-    underlays: seen(site, 'underlay', site.underlays),
-    probes: site.probes.some(({ hidden }) => hidden)
-      ? site.probes.filter(({ hidden }) => !hidden)
-      : site.probes
+    lanes: seen(site, site.lanes, () => 'lanes'),
+    marks: seen(site, site.marks, ({ kind }) => OF_MARK[kind]),
+    loops: seen(site, site.loops, () => 'loops'),
+    steel: seen(site, site.steel, () => 'lanes'),
+    paths: seen(site, site.paths, () => 'lanes'),
+    probes: seen(site, site.probes, () => null)
   };
   const isWhole = Object.entries(lists).every(([key, list]) => site[key as keyof typeof lists] === list);
-  const visible = isWhole ? site : { ...site, ...lists };
-  VISIBLE.set(site, visible);
-  return visible;
+  return isWhole ? site : { ...site, ...lists };
 }

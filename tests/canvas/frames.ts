@@ -11,6 +11,8 @@ export function editorOf(site: Site, scale = 50): Editor {
   return editor;
 }
 
+const NO_PICTURES: Frame['pictures'] = new Map();
+
 export const frameOf = ({ state }: Editor, more: Partial<Frame> = {}): Frame => ({
   state,
   site: state.draft ?? state.site,
@@ -22,6 +24,6 @@ export const frameOf = ({ state }: Editor, more: Partial<Frame> = {}): Frame => 
   map: null,
   moment: null,
   showsLabels: true,
-  pictures: new Map(),
+  pictures: NO_PICTURES,
   ...more
 });

@@ -30,7 +30,11 @@ export const duplicate: Command = {
     if (!box) return;
     const by = repeated(editor) ?? besideStep(box, site.displayUnits);
     const { site: next, things } = insertCopies(site, extractThings(site, selection), by, site.marks);
-    editor.commit({ label: t('step.duplicateThings', { things: describeRefs(selection) }), site: next, selection: things });
+    editor.commit({
+      label: t('step.duplicateThings', { things: describeRefs(selection) }),
+      site: next,
+      selection: things
+    });
     editor.scratch.copied = { from: selection, to: editor.state.selection };
   }
 };

@@ -1,10 +1,12 @@
 /** All commands: menu, keys and palette read this list. */
 import type { Command, KeyInput } from '../types';
+import { arrangeCommands } from './arrange/index';
 import { cancel } from './cancel';
 import { copy, cut, paste, pasteInPlace } from './clipboard';
 import { remove } from './delete';
 import { duplicate } from './duplicate';
 import { fitAll, fitSelection } from './fit';
+import { handling } from './handling';
 import { redo, undo } from './history';
 import { inserts } from './insert';
 import { insertMarks } from './insert-mark';
@@ -15,6 +17,7 @@ import { nudges } from './nudge';
 import { resizes } from './resize';
 import { rotateLeft, rotateRight } from './rotate';
 import { selectAll } from './select-all';
+import { selectLaneLoops } from './select-lane-loops';
 import { selectFirst, selectNext, selectPrevious } from './step-through';
 import { toggleGrid, toggleGridSnap, toggleObjectSnap } from './switches';
 import { toggleArc } from './toggle-arc';
@@ -33,6 +36,7 @@ export const commands: readonly Command[] = [
   duplicate,
   remove,
   selectAll,
+  selectLaneLoops,
   selectNext,
   selectPrevious,
   selectFirst,
@@ -40,6 +44,8 @@ export const commands: readonly Command[] = [
   ...resizes,
   rotateLeft,
   rotateRight,
+  ...arrangeCommands,
+  ...handling,
   ...wiringCommands,
   ...toolCommands,
   toggleArc,

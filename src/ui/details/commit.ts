@@ -1,3 +1,4 @@
+import { changesLocked } from '#editor/locks';
 import { withinSentence } from '#i18n/locale';
 import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
@@ -26,6 +27,10 @@ export function commitField(
   const before = bench.state.site;
   const site = edit(before);
   if (site === before) return false;
+  if (changesLocked(before, site)) {
+    bench.editor.say(t('notice.locked'));
+    return false;
+  }
   const label = t('step.change', { field: inSentence(field), subject });
   bench.editor.commit({ label, site, ...(isStep ? { merge: label } : {}) });
   return true;
