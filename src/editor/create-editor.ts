@@ -183,7 +183,8 @@ export function createEditor(site: Site): Editor {
   }
 
   function point(input: PointerInput): void {
-    if (input.type !== 'move' && input.type !== 'leave') isPressed = input.type === 'down';
+    if (input.type !== 'move' && input.type !== 'leave')
+      isPressed = input.type === 'down' && input.button === 0;
     if (input.type === 'cancel') return dropGesture();
     if (isOnlyJolted(input)) return;
     if (input.type === 'leave') {

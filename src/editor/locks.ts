@@ -31,14 +31,14 @@ export function takeUnlocked(editor: Editor): readonly Ref[] {
   return free;
 }
 
+/** A picture has a lock of its own kind: how strongly it shows may change while it lies fast. */
 const LISTS = [
   ['lanes', 'lane'],
   ['marks', 'mark'],
   ['loops', 'loop'],
   ['steel', 'steel'],
   ['paths', 'path'],
-  ['probes', 'probe'],
-  ['underlays', 'underlay']
+  ['probes', 'probe']
 ] as const;
 
 /** All that a lock keeps: a tail's length follows the drawing, whoever moved what it leads to. */
