@@ -2,7 +2,7 @@
 import { version } from '$app/environment';
 import { languageOf } from '#i18n/choose';
 import { speakFirstWords } from '#i18n/first-words';
-import { loadMessages, speakLanguage } from '#i18n/load';
+import { speakLanguage } from '#i18n/load';
 import { browserFileHost } from '#storage/browser-file-host';
 import { createDatabaseStore } from '#storage/database';
 import { leaveLastWords, takeLastWords } from '#storage/last-words';
@@ -41,7 +41,6 @@ export async function openWorkbench(asked: URLSearchParams): Promise<Workbench> 
   document.documentElement.lang = language;
   speakFirstWords(language);
   await speakLanguage(language, ['page']);
-  void loadMessages(language, ['views']);
 
   let bench: Workbench | null = null;
   const store = createDatabaseStore();

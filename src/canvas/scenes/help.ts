@@ -9,6 +9,8 @@ import { onScreen, type Frame } from '../frame';
 const TEXT_SIZE = 12;
 /** Pixels from the pointer to its text. */
 const ASIDE = 16;
+/** How much wider a bold text is. */
+const BOLD = 1.1;
 const TICK = 4;
 /** Pixels from the middle of the cross to where its arms begin and end. */
 const CROSS = { gap: 5, arm: 16 } as const;
@@ -53,9 +55,14 @@ function labelDrawings({ state, theme }: Frame): Drawing[] {
   const { label } = state.overlay;
   if (!label || label.text === '') return [];
   const [x, y] = planToScreen(state.viewport, label.at);
-  const fits = x + ASIDE + textWidth(label.text, TEXT_SIZE) < state.viewport.width - ASIDE;
-  const at: Point = [fits ? x + ASIDE : x - ASIDE, y > 2 * ASIDE ? y - ASIDE : y + ASIDE];
-  const align = fits ? 'left' : 'right';
+  const width = textWidth(label.text, TEXT_SIZE) * BOLD * theme.textScale;
+  const room = state.viewport.width - ASIDE;
+  const fits = x + ASIDE + width < room;
+  // One that is too long for either side lies across the pointer, above it.
+  const fitsBefore = x - 2 * ASIDE > width;
+  const left = fits ? x + ASIDE : fitsBefore ? x - ASIDE : Math.max(ASIDE, room - width);
+  const at: Point = [left, y > 2 * ASIDE ? y - ASIDE : y + ASIDE];
+  const align = fits || !fitsBefore ? 'left' : 'right';
   return [
     {
       kind: 'text',

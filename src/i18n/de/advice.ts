@@ -2,7 +2,6 @@ import type { Translation } from '../message';
 
 /** The turns adviser. */
 export const advice = {
-  'advice.open': 'Windungen vorschlagen …',
   'advice.title': 'Windungen und Draht für Schleifenkreis {name}',
   'advice.least': 'Kleinste Induktivität',
   'advice.most': 'Größte Induktivität',

@@ -31,8 +31,6 @@ export const calls = {
   'calls.closer': 'Vergrößern',
   'calls.further': 'Verkleinern',
   'calls.all': 'Ganze Zeit',
-  'calls.showPlan': 'Lageplan zeigen',
-  'calls.onPlan': 'Simulierter Verkehr wird gezeigt.',
   'calls.seconds': '{value} s',
 
   'calls.timeline': 'Zeitachse',

@@ -120,7 +120,7 @@ export const editor = {
   'outline.loop.diagonal': 'Diagonalschleife',
   'outline.loop.circle': 'Kreisschleife',
   'outline.loop.polygon': 'Vieleckschleife',
-  'outline.steel.mat': 'Stahlmatte',
+  'outline.steel.mat': 'Bewehrungsmatte',
   'outline.steel.plate': 'Stahlplatte',
   'outline.path': 'Fahrweg',
   'outline.vehicle': 'Fahrzeug',

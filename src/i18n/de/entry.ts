@@ -72,12 +72,11 @@ export const entry = {
   'toolHint.dimension': 'Zwei Punkte anklicken, dann die Lage der Maßlinie.',
   'toolHint.measure': 'Für eine Entfernung ziehen oder Punkt für Punkt klicken.',
   'toolHint.calibrate': 'Zwei Punkte des Bildes anklicken, deren Abstand bekannt ist.',
-  'toolHint.sizes': 'Dabei ein Maß tippen, etwa 1,8.',
+  'toolHint.sizes': 'Jederzeit ein Maß tippen: 1,8.',
   'toolHint.orKeys': 'Ohne Maus: Pfeiltasten.',
-  'toolHint.type':
-    'Ein Maß tippen; Tab geht zum nächsten, @3;2 oder @5<30 gibt einen Ort, Eingabe behält, Esc nimmt zurück.',
-  'toolHint.alt': 'Mit Alt rastet nichts ein.',
+  'toolHint.type': 'Tab: nächstes Maß. @3;2 oder @5<30: ein Ort. Eingabe: behalten. Esc: zurück.',
+  'toolHint.alt': 'Alt: ohne Einrasten. Esc: zurück.',
   'toolHint.keys':
-    'Die Pfeiltasten bewegen das Kreuz: mit Umschalt zehn Schritte, mit Alt einen feinen. Die Leertaste setzt einen Punkt, Eingabe beendet, Esc bricht ab.',
+    'Pfeiltasten bewegen das Kreuz (Umschalt: zehn Schritte, Alt: fein). Leertaste: Punkt. Eingabe: Ende.',
   'cross.at': '{x}; {y}'
 } as const satisfies Partial<Translation>;

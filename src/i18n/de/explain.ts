@@ -2,7 +2,6 @@ import type { Translation } from '../message';
 
 /** How it was computed: what every explanation shares, and the figures of a loop and of what is cut and bought. */
 export const explain = {
-  'explain.open': 'Wie das berechnet wurde',
   'explain.values': 'Mit den jetzigen Werten',
   'explain.what': 'Was',
   'explain.symbol': 'Zeichen',

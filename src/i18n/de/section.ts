@@ -2,7 +2,6 @@ import type { Translation } from '../message';
 
 /** The cut across a slot. */
 export const section = {
-  'section.title': 'Querschnitt',
   'section.label': 'Fuge von {name}, maßstäblich: {depth} tief und {width} breit',
   'section.surface': 'Fahrbahnoberfläche',
   'section.cover': 'Überdeckung {cover}',

@@ -4,7 +4,6 @@ import type { Translation } from '../message';
 export const underlayViews = {
   'underlay.title': 'Bild unter dem Plan',
   'underlay.reading': '{name} wird gelesen …',
-  'underlay.refused': '{name} wurde nicht unter den Plan gelegt: {reason}',
   'underlay.kind': 'Es ist weder ein PNG-, JPEG- oder WebP-Bild noch ein PDF.',
   'underlay.svg':
     'Eine SVG-Zeichnung kann Programme enthalten. Als PNG oder PDF gespeichert lässt sie sich unterlegen.',
@@ -13,7 +12,6 @@ export const underlayViews = {
   'underlay.damagedPdf': 'Es lässt sich nicht als PDF lesen; vielleicht ist es beschädigt.',
   'underlay.password': 'Das PDF verlangt ein Kennwort. Bitte zuerst ohne Kennwort speichern.',
   'underlay.huge': 'Es hat {size} MB, gelesen werden höchstens {most} MB.',
-  'underlay.full': 'Die Anlage hat {count} Bilder, mehr kann sie nicht aufnehmen.',
   'underlay.shrunk':
     '{name} wurde verkleinert, von {fromWidth} × {fromHeight} auf {toWidth} × {toHeight} Pixel, damit die Datei der Anlage klein bleibt.',
   'underlay.packed':
@@ -52,10 +50,8 @@ export const underlayViews = {
   'underlay.scaled':
     'Eingepasst: {distance} zwischen den Punkten. {name} ist auf dem Plan {width} breit und {height} hoch.',
   'underlay.done': 'Fertig',
-  'underlay.step.insert': 'Bild einfügen',
   'underlay.step.scale': 'Bild einpassen',
   'underlay.step.scaleAll': 'Bild und Zeichnung einpassen',
-  'underlay.step.replace': 'Bild ersetzen',
   'underlay.step.lock': 'Bild sperren',
   'underlay.step.unlock': 'Bild entsperren',
   'underlay.step.hide': 'Bild ausblenden',

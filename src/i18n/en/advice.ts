@@ -1,6 +1,5 @@
 /** The turns adviser. */
 export const advice = {
-  'advice.open': 'Advise turns …',
   'advice.title': 'Turns and wire for circuit {name}',
   'advice.least': 'Least inductance',
   'advice.most': 'Most inductance',

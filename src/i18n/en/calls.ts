@@ -28,8 +28,6 @@ export const calls = {
   'calls.closer': 'Zoom in',
   'calls.further': 'Zoom out',
   'calls.all': 'Whole time',
-  'calls.showPlan': 'Show the plan',
-  'calls.onPlan': 'Simulated traffic is shown.',
   'calls.seconds': '{value} s',
 
   'calls.timeline': 'Timeline',

@@ -70,12 +70,11 @@ export const entry = {
   'toolHint.dimension': 'Click two points, then where the line lies.',
   'toolHint.measure': 'Drag for one distance, or click point by point.',
   'toolHint.calibrate': 'Click two points of the picture whose distance you know.',
-  'toolHint.sizes': 'Meanwhile type a size, such as 1.8.',
+  'toolHint.sizes': 'Type a size at any time: 1.8.',
   'toolHint.orKeys': 'Without a mouse: arrow keys.',
-  'toolHint.type':
-    'Type a size; Tab goes to the next, @3,2 or @5<30 gives a place, Enter keeps it, Esc takes it back.',
-  'toolHint.alt': 'Alt keeps it from snapping.',
+  'toolHint.type': 'Tab: the next size. @3,2 or @5<30: a place. Enter: keep. Esc: back.',
+  'toolHint.alt': 'Alt: no snapping. Esc: back.',
   'toolHint.keys':
-    'Arrow keys move the cross: with Shift ten steps, with Alt a fine one. Space sets a point, Enter ends, Esc cancels.',
+    'Arrow keys move the cross (Shift: ten steps, Alt: a fine one). Space: a point. Enter: end.',
   'cross.at': '{x}, {y}'
 } as const;

@@ -1,6 +1,5 @@
 /** How it was computed: what every explanation shares, and the figures of a loop and of what is cut and bought. */
 export const explain = {
-  'explain.open': 'How this was computed',
   'explain.values': 'With the present values',
   'explain.what': 'What',
   'explain.symbol': 'Symbol',

@@ -1,6 +1,5 @@
 /** The cut across a slot. */
 export const section = {
-  'section.title': 'Cross-section',
   'section.label': 'Slot of {name}, to scale: {depth} deep and {width} wide',
   'section.surface': 'Road surface',
   'section.cover': 'cover {cover}',

@@ -2,7 +2,6 @@
 export const underlayViews = {
   'underlay.title': 'Picture under the plan',
   'underlay.reading': 'Reading {name} …',
-  'underlay.refused': '{name} was not laid under the plan: {reason}',
   'underlay.kind': 'it is not a PNG, JPEG or WebP picture, nor a PDF.',
   'underlay.svg': 'an SVG drawing can hold programs. Save it as PNG or PDF and lay that under the plan.',
   'underlay.damaged':
@@ -10,7 +9,6 @@ export const underlayViews = {
   'underlay.damagedPdf': 'it cannot be read as a PDF; it may be damaged.',
   'underlay.password': 'the PDF asks for a password. Save it without one first.',
   'underlay.huge': 'it has {size} MB, and at most {most} MB are read.',
-  'underlay.full': 'the site has {count} pictures, and that is as many as it can hold.',
   'underlay.shrunk':
     '{name} was made smaller, from {fromWidth} × {fromHeight} to {toWidth} × {toHeight} pixels, so that the site’s file stays small.',
   'underlay.packed':
@@ -47,10 +45,8 @@ export const underlayViews = {
   'underlay.scaled':
     'Scaled: {distance} between the points. {name} is {width} wide and {height} high on the plan.',
   'underlay.done': 'Done',
-  'underlay.step.insert': 'Insert picture',
   'underlay.step.scale': 'Scale picture',
   'underlay.step.scaleAll': 'Scale picture and drawing',
-  'underlay.step.replace': 'Replace picture',
   'underlay.step.lock': 'Lock picture',
   'underlay.step.unlock': 'Unlock picture',
   'underlay.step.hide': 'Hide picture',

@@ -10,7 +10,12 @@ export const DIALOGS = {
   help: withWords(() => import('./HelpDialog.svelte')),
   settings: withWords(() => import('./SettingsDialog.svelte')),
   glossary: withWords(() => import('./GlossaryDialog.svelte')),
-  ideas: withWords(() => import('./IdeasDialog.svelte'))
+  ideas: withWords(() => import('./IdeasDialog.svelte')),
+  palette: withWords(() => import('../palette/PaletteDialog.svelte')),
+  steps: withWords(() => import('../steps/StepsDialog.svelte')),
+  layers: withWords(() => import('../layers/LayersDialog.svelte')),
+  gap: withWords(() => import('../arrange/GapDialog.svelte')),
+  repeat: withWords(() => import('../arrange/RepeatDialog.svelte'))
 } as const;
 
 export type DialogName = keyof typeof DIALOGS;

@@ -2,10 +2,11 @@
 import type { Beat, BeatVerdict } from '#analysis/results';
 import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
-import { format, type FormatOptions } from '#units/format';
+import { format } from '#units/format';
 import { circuitName } from '../names';
 import { shownResponse } from '../readout/share';
 import { times } from './remedies';
+import { separationOptions } from './separation';
 
 /** Ids may hold any printable text, so nothing that is written between two of them tells them apart. */
 export const pairKey = ({ a, b }: Pick<Beat, 'a' | 'b'>): string => JSON.stringify([a, b]);
@@ -27,12 +28,6 @@ export const pairName = (site: Pick<Site, 'circuits'>, { a, b }: Pick<Beat, 'a' 
   t('frequencies.pair', { a: circuitName(site, a), b: circuitName(site, b) });
 
 type Named = Pick<Site, 'circuits' | 'displayUnits'>;
-
-/** In hertz where kilohertz would begin with a nought. */
-export const separationOptions = (hertz: number): FormatOptions => ({
-  digits: 3,
-  unit: hertz > 0 && hertz < 1_000 ? 'Hz' : 'kHz'
-});
 
 export const separationText = ({ displayUnits }: Pick<Site, 'displayUnits'>, hertz: number): string =>
   format(hertz, 'frequency', displayUnits, separationOptions(hertz)).text;

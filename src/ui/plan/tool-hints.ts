@@ -33,9 +33,9 @@ const PLACING = new Set<ToolName>(['pull-box', 'cabinet', 'note', 'vehicle', 'me
 
 /** In the order of reading; none for the tools that only select and move the view. */
 export function toolHints({ tool, entry, keyboardPoint }: EditorState): readonly PlainMessageKey[] {
-  if (keyboardPoint) return ['toolHint.keys', ...(entry ? (['toolHint.type'] as const) : [])];
-  if (tool === 'pan') return [];
-  if (tool === 'select') return entry ? ['toolHint.type', 'toolHint.alt'] : [];
-  if (entry) return ['toolHint.type', 'toolHint.alt'];
+  if (entry && entry.active !== null) return ['toolHint.type'];
+  if (keyboardPoint) return ['toolHint.keys', ...(entry ? (['toolHint.sizes'] as const) : [])];
+  if (entry) return ['toolHint.sizes', 'toolHint.alt'];
+  if (tool === 'select' || tool === 'pan') return [];
   return [HINTS[tool], ...(PLACING.has(tool) ? [] : (['toolHint.sizes'] as const)), 'toolHint.orKeys'];
 }

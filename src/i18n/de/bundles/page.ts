@@ -1,4 +1,6 @@
 /** What the page says before anything else is asked for. */
+import { situations } from '../situations';
+import { atOnce } from '../at-once';
 import type { messages as english } from '../../en/bundles/page';
 import type { Translation } from '../../message';
 import { arrange } from '../arrange';
@@ -24,6 +26,8 @@ import { views } from '../views';
 import { wiring } from '../wiring';
 
 export const messages = {
+  ...situations,
+  ...atOnce,
   ...arrange,
   ...calculation,
   ...canvas,

@@ -5,6 +5,7 @@ import { across } from '../across';
 import { advice } from '../advice';
 import { along } from '../along';
 import { approach } from '../approach';
+import { arranging } from '../arranging';
 import { calls } from '../calls';
 import { explain } from '../explain';
 import { explainCircuit } from '../explain-circuit';
@@ -20,7 +21,6 @@ import { planner } from '../planner';
 import { section } from '../section';
 import { settings } from '../settings';
 import { simulator } from '../simulator';
-import { situations } from '../situations';
 import { sites } from '../sites';
 import { snapMenu } from '../snap-menu';
 import { speed } from '../speed';
@@ -35,6 +35,7 @@ export const messages = {
   ...advice,
   ...along,
   ...approach,
+  ...arranging,
   ...calls,
   ...explain,
   ...explainCircuit,
@@ -50,7 +51,6 @@ export const messages = {
   ...section,
   ...settings,
   ...simulator,
-  ...situations,
   ...sites,
   ...snapMenu,
   ...speed,

@@ -1,4 +1,6 @@
 /** What the page says before anything else is asked for. */
+import { situations } from '../situations';
+import { atOnce } from '../at-once';
 import { arrange } from '../arrange';
 import { calculation } from '../calculation';
 import { canvas } from '../canvas';
@@ -22,6 +24,8 @@ import { views } from '../views';
 import { wiring } from '../wiring';
 
 export const messages = {
+  ...situations,
+  ...atOnce,
   ...arrange,
   ...calculation,
   ...canvas,

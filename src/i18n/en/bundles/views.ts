@@ -3,6 +3,7 @@ import { across } from '../across';
 import { advice } from '../advice';
 import { along } from '../along';
 import { approach } from '../approach';
+import { arranging } from '../arranging';
 import { calls } from '../calls';
 import { explain } from '../explain';
 import { explainCircuit } from '../explain-circuit';
@@ -18,7 +19,6 @@ import { planner } from '../planner';
 import { section } from '../section';
 import { settings } from '../settings';
 import { simulator } from '../simulator';
-import { situations } from '../situations';
 import { sites } from '../sites';
 import { snapMenu } from '../snap-menu';
 import { speed } from '../speed';
@@ -33,6 +33,7 @@ export const messages = {
   ...advice,
   ...along,
   ...approach,
+  ...arranging,
   ...calls,
   ...explain,
   ...explainCircuit,
@@ -48,7 +49,6 @@ export const messages = {
   ...section,
   ...settings,
   ...simulator,
-  ...situations,
   ...sites,
   ...snapMenu,
   ...speed,

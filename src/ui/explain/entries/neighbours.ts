@@ -1,7 +1,7 @@
 /** Two circuits beside each other. */
 import type { Sweep } from '#analysis/results';
 import type { ExplainedId } from '../topic';
-import { separationOptions } from '../../frequencies/pairs';
+import { separationOptions } from '../../frequencies/separation';
 import { given, type Entry, type Facts, type Given } from '../facts';
 
 const inductanceOf = ({ assessment }: Facts, id: string | undefined): number | undefined =>

@@ -1,0 +1,79 @@
+import type { Translation } from '../message';
+
+/** What the command palette, the context menu, layers, steps and the arranging dialog say. */
+export const arranging = {
+  'palette.search': 'Was möchten Sie tun?',
+  'palette.count': { one: '{count} Befehl', other: '{count} Befehle' },
+  'palette.none': 'Kein Befehl hat diese Wörter.',
+  'palette.notNow': 'jetzt nicht',
+  'palette.how': 'Pfeiltasten wählen, die Eingabetaste führt aus.',
+
+  'action.new': 'Neue Anlage',
+  'action.open': 'Anlage oder Datei öffnen',
+  'action.save': 'In eine Datei sichern',
+  'action.save-copy': 'Kopie in eine Datei sichern',
+  'action.share': 'Mit einem Link teilen',
+  'action.settings': 'Einstellungen',
+  'action.help': 'Hilfe und Tasten',
+  'action.glossary': 'Fachwörter',
+  'action.ideas': 'Ideen zum Ausprobieren',
+  'action.palette': 'Alle Befehle',
+  'action.steps': 'Mehrere Schritte rückgängig machen',
+  'action.layers': 'Ebenen',
+  'action.unit-system': 'Zwischen Meter und Fuß wechseln',
+  'action.view': 'Tabelle zeigen: {view}',
+  'action.sample': 'Beispiel öffnen: {sample}',
+  'action.failed': 'Das Beispiel ließ sich nicht laden.',
+
+  'sample.advance-loops': 'Vorgelagerte Schleifen',
+  'sample.bicycle-stop-line': 'Fahrräder an der Haltlinie',
+  'sample.calls-that-miscount': 'Anforderungen, die falsch zählen',
+  'sample.car-park-counting-pair': 'Zählpaar eines Parkplatzes',
+  'sample.driveway-gate': 'Tor einer Einfahrt',
+  'sample.exit-lanes-that-beat': 'Ausfahrten mit Schwebung',
+  'sample.loading-bay-on-steel': 'Laderampe auf Stahl',
+  'sample.stop-line-two-lanes': 'Haltlinie mit zwei Fahrstreifen',
+
+  'menu.more': 'Weitere Befehle …',
+
+  'layers.intro': 'Ausgeblendete Ebenen zählen weiter in jeder Angabe; gesperrte bleiben, wie sie sind.',
+  'layers.shown': '{layer} zeigen',
+  'layers.locked': '{layer} sperren',
+  'layers.show': 'Sichtbar',
+  'layers.lock': 'Gesperrt',
+  'layers.layer': 'Ebene',
+
+  'steps.title': 'Mehrere Schritte rückgängig machen',
+  'steps.intro':
+    'Nimmt den gewählten Schritt und alles danach zurück; Wiederholen bringt es wieder. Ein Neuladen der Seite beendet diese Liste.',
+  'steps.none': 'Es gibt nichts rückgängig zu machen.',
+  'steps.count': { one: 'der letzte Schritt', other: 'die letzten {count} Schritte' },
+
+  'gap.title': 'Abstand genau setzen',
+  'gap.intro':
+    'Gemeint ist der Abstand zwischen den Kanten, die einander zugewandt sind. Gesperrtes bleibt, sonst bleibt das erste.',
+  'gap.row': 'Entlang',
+  'gap.x': 'Von links nach rechts',
+  'gap.y': 'Von unten nach oben',
+  'gap.lane': 'Fahrstreifen {name}',
+  'gap.gap': 'Abstand',
+  'gap.set': 'Abstand setzen',
+  'gap.same': 'Sie haben diesen Abstand schon.',
+  'repeat.title': 'Entlang eines Fahrstreifens wiederholen',
+  'repeat.intro':
+    'Die Kopien folgen dem Fahrstreifen, drehen sich mit ihm und sind untereinander wie die Vorlagen verdrahtet. Sie enden, wo der Fahrstreifen endet.',
+  'repeat.lane': 'Fahrstreifen',
+  'repeat.count': 'Kopien',
+  'repeat.pitch': 'Teilung, von einer zur nächsten',
+  'repeat.back': 'Eine negative Teilung geht gegen die Fahrtrichtung.',
+  'repeat.make': 'Kopien machen',
+
+  'several.width': 'Breite der Fahrstreifen',
+  'several.align': 'Ausrichten und verteilen',
+  'several.mirror': 'Spiegeln',
+  'several.layer': 'Ebene',
+  'several.noCommon': 'Sie haben keine gemeinsamen Felder außer diesen.',
+  'several.opening': 'Wie es öffnet',
+  'several.depth': 'Tiefe',
+  'several.counts': 'Ausgewählt'
+} as const satisfies Partial<Translation>;
