@@ -133,3 +133,15 @@ describe('the other button', () => {
     expect(editor.state.busy).toBe(false);
   });
 });
+
+describe('things that lie exactly on each other', () => {
+  it('leave the one that is selected in the hand, as after a paste in place', () => {
+    const { editor, hand } = openEditor(siteWith({ shapes: [square(0, 0), square(0, 0)] }));
+    for (const id of ['L2', 'L1']) {
+      editor.select([{ kind: 'loop', id }]);
+      hand.drag([0.3, 0.3], [2.3, 0.3], { alt: false });
+      expect(editor.state.selection).toEqual([{ kind: 'loop', id }]);
+      editor.undo();
+    }
+  });
+});
