@@ -66,6 +66,7 @@ export const ROOT_FILES: Readonly<Record<string, readonly string[]>> = {
   'app.html': [],
   'app.css': [],
   'app.d.ts': [],
+  'hooks.server.ts': ['@sveltejs/kit'],
   'service-worker.ts': ['$service-worker']
 };
 

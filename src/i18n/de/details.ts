@@ -13,7 +13,6 @@ export const details = {
   'details.lane': '{name}',
   'details.path': '{name}',
   'details.several': { one: '{count} Objekt', other: '{count} Objekte' },
-  'details.moveOnly': 'Auf dem Plan bewegen, drehen oder löschen.',
   'details.giveCircuit': 'In einen Schleifenkreis legen',
 
   'field.mixed': 'verschieden',

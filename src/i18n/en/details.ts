@@ -11,7 +11,6 @@ export const details = {
   'details.lane': '{name}',
   'details.path': '{name}',
   'details.several': { one: '{count} thing', other: '{count} things' },
-  'details.moveOnly': 'Move it, turn it or delete it on the plan.',
   'details.giveCircuit': 'Give it a circuit',
 
   'field.mixed': 'mixed',

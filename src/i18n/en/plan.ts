@@ -70,7 +70,8 @@ export const plan = {
   'announce.step': '{step}. Findings: {problems}, {cautions}.',
 
   'outline.title': 'Outline of the plan',
-  'outline.intro': 'Enter selects. The arrow keys move what is selected, Delete removes it.',
+  'outline.intro':
+    'Enter selects, and once more goes to the fields. The arrow keys move what is selected, Delete removes it.',
   'outline.at': 'at {position}',
   'outline.none': 'Nothing is on the plan yet.',
 

@@ -44,11 +44,9 @@ export function mismatch(text: string, wanted: string): number | null {
 /**
  * What fits, the nearest first; of equals what was used last comes first, and what can be done now before what cannot.
  */
-export function ranked<T extends { readonly id: string; readonly label: string; readonly isPossible: boolean }>(
-  actions: readonly T[],
-  wanted: string,
-  recent: readonly string[]
-): readonly T[] {
+export function ranked<
+  T extends { readonly id: string; readonly label: string; readonly isPossible: boolean }
+>(actions: readonly T[], wanted: string, recent: readonly string[]): readonly T[] {
   const used = ({ id }: T): number => {
     const at = recent.indexOf(id);
     return at === -1 ? recent.length : at;
