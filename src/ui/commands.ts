@@ -33,7 +33,7 @@ export type PageCommandName =
   | 'ideas'
   | 'unit-system';
 
-export type PageCommandId = PageCommandName | `view ${ViewName}` | `sample ${SampleName}`;
+export type PageCommandId = PageCommandName | `view-${ViewName}` | `sample-${SampleName}`;
 
 export interface PageCommand {
   readonly id: PageCommandId;
@@ -95,7 +95,7 @@ export const pageCommands: readonly PageCommand[] = [
     }
   },
   ...VIEWS.map((view): PageCommand => ({
-    id: `view ${view}`,
+    id: `view-${view}`,
     keys: [],
     applies: always,
     run: ({ bench }) => {
@@ -103,12 +103,12 @@ export const pageCommands: readonly PageCommand[] = [
     }
   })),
   ...SAMPLES.map((sample): PageCommand => ({
-    id: `sample ${sample}`,
+    id: `sample-${sample}`,
     keys: [],
     applies: always,
     run: ({ bench }) => {
       bench.openSample(sample).catch(() => {
-        bench.editor.say(t('ideas.failed'));
+        bench.editor.say(t('notice.sampleFailed'));
       });
     }
   }))

@@ -49,6 +49,8 @@ export const arrange = {
     other: '{count} von {wanted} Kopien wurden gemacht: für mehr ist kein Platz.'
   },
   'notice.noMirror': 'Ein Bild lässt sich nicht spiegeln und blieb, wie es ist.',
+  'notice.sampleFailed':
+    'Das Beispiel ließ sich nicht laden. Einmal online gehen und es noch einmal versuchen.',
   'notice.dismiss': 'Schließen',
   'paste.otherVersion': 'Dinge, die eine andere Version des Programms kopiert hat',
   'paste.thisVersion': 'Dinge, die diese kopiert hat',

@@ -23,7 +23,6 @@ export const arranging = {
   'action.unit-system': 'Zwischen Meter und Fuß wechseln',
   'action.view': 'Tabelle zeigen: {view}',
   'action.sample': 'Beispiel öffnen: {sample}',
-  'action.failed': 'Das Beispiel ließ sich nicht laden.',
 
   'sample.advance-loops': 'Vorgelagerte Schleifen',
   'sample.bicycle-stop-line': 'Fahrräder an der Haltlinie',
@@ -33,8 +32,6 @@ export const arranging = {
   'sample.exit-lanes-that-beat': 'Ausfahrten mit Schwebung',
   'sample.loading-bay-on-steel': 'Laderampe auf Stahl',
   'sample.stop-line-two-lanes': 'Haltlinie mit zwei Fahrstreifen',
-
-  'menu.more': 'Weitere Befehle …',
 
   'layers.intro': 'Ausgeblendete Ebenen zählen weiter in jeder Angabe; gesperrte bleiben, wie sie sind.',
   'layers.shown': '{layer} zeigen',
@@ -68,12 +65,7 @@ export const arranging = {
   'repeat.back': 'Eine negative Teilung geht gegen die Fahrtrichtung.',
   'repeat.make': 'Kopien machen',
 
-  'several.width': 'Breite der Fahrstreifen',
   'several.align': 'Ausrichten und verteilen',
-  'several.mirror': 'Spiegeln',
   'several.layer': 'Ebene',
-  'several.noCommon': 'Sie haben keine gemeinsamen Felder außer diesen.',
-  'several.opening': 'Wie es öffnet',
-  'several.depth': 'Tiefe',
   'several.counts': 'Ausgewählt'
 } as const satisfies Partial<Translation>;

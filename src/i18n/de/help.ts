@@ -35,7 +35,6 @@ export const help = {
   'help.wheel': 'Am Zeiger vergrößern',
   'help.turn': 'Mausrad',
   'help.suspend': 'Fang aussetzen: beim Zeichnen oder Bewegen halten',
-  'help.saveCopy': 'Eine Kopie in eine andere Datei sichern',
   'help.group.file': 'Dateien und Hilfe',
   'help.group.edit': 'Bearbeiten',
   'help.group.move': 'Bewegen und Anordnen',

@@ -72,7 +72,8 @@ export const plan = {
   'announce.step': '{step}. Befunde: {problems}, {cautions}.',
 
   'outline.title': 'Gliederung des Plans',
-  'outline.intro': 'Enter wählt aus. Die Pfeiltasten bewegen das Ausgewählte, Entf entfernt es.',
+  'outline.intro':
+    'Die Eingabetaste wählt aus, noch einmal führt sie zu den Feldern. Die Pfeiltasten bewegen das Ausgewählte, Entf entfernt es.',
   'outline.at': 'bei {position}',
   'outline.none': 'Auf dem Plan ist noch nichts.',
 

@@ -45,6 +45,7 @@ export const arrange = {
     other: '{count} copies were made of {wanted}: there is no room for more.'
   },
   'notice.noMirror': 'A picture cannot be mirrored and stayed as it is.',
+  'notice.sampleFailed': 'The sample could not be loaded. Go online once and try again.',
   'notice.dismiss': 'Dismiss',
   'paste.otherVersion': 'things copied by another version of the program',
   'paste.thisVersion': 'things copied by this one',

@@ -21,7 +21,6 @@ export const arranging = {
   'action.unit-system': 'Change between metres and feet',
   'action.view': 'Show the table: {view}',
   'action.sample': 'Open the sample: {sample}',
-  'action.failed': 'The sample could not be loaded.',
 
   'sample.advance-loops': 'Advance loops',
   'sample.bicycle-stop-line': 'Bicycles at a stop line',
@@ -31,8 +30,6 @@ export const arranging = {
   'sample.exit-lanes-that-beat': 'Exit lanes that beat',
   'sample.loading-bay-on-steel': 'Loading bay on steel',
   'sample.stop-line-two-lanes': 'Stop line with two lanes',
-
-  'menu.more': 'More commands …',
 
   'layers.intro': 'Hidden layers still count in every figure; locked ones stay as they are.',
   'layers.shown': 'Show {layer}',
@@ -66,12 +63,7 @@ export const arranging = {
   'repeat.back': 'A negative pitch goes against the direction of travel.',
   'repeat.make': 'Make the copies',
 
-  'several.width': 'Lane width',
   'several.align': 'Align and distribute',
-  'several.mirror': 'Mirror',
   'several.layer': 'Layer',
-  'several.noCommon': 'They have no fields in common but these.',
-  'several.opening': 'How it opens',
-  'several.depth': 'Depth',
   'several.counts': 'Selected'
 } as const;

@@ -33,7 +33,6 @@ export const help = {
   'help.wheel': 'Zoom at the pointer',
   'help.turn': 'wheel',
   'help.suspend': 'Suspend snapping: hold while drawing or moving',
-  'help.saveCopy': 'Save a copy to another file',
   'help.group.file': 'Files and help',
   'help.group.edit': 'Editing',
   'help.group.move': 'Moving and arranging',

@@ -2,7 +2,7 @@
 import type { CommandId, EditorState } from '#editor/types';
 import type { PageCommandId } from '../commands';
 
-export type ItemId = CommandId | `page ${PageCommandId}`;
+export type ItemId = CommandId | `page-${PageCommandId}`;
 
 const CLIPBOARD = ['cut', 'copy', 'paste', 'paste-in-place'] as const;
 const ALIGN = [
@@ -21,7 +21,7 @@ const ON_THINGS: readonly (readonly ItemId[])[] = [
   ['repeat-along-lane', 'set-gap', ...ALIGN, 'distribute-x', 'distribute-y', 'distribute-lane'],
   ['rotate-left', 'rotate-right', 'mirror-x', 'mirror-y', 'mirror-lane'],
   ['join-in-series', 'join-in-parallel', 'split-circuit', 'reverse-winding', 'lead-out', 'lead-in'],
-  ['page palette']
+  ['page-palette']
 ];
 
 const ON_GROUND: readonly (readonly ItemId[])[] = [
@@ -29,7 +29,7 @@ const ON_GROUND: readonly (readonly ItemId[])[] = [
   ['undo', 'redo'],
   ['select-all', 'show-all', 'unlock-all'],
   ['fit-all', 'toggle-grid', 'toggle-grid-snap', 'toggle-object-snap'],
-  ['page layers', 'page palette']
+  ['page-layers', 'page-palette']
 ];
 
 /** Shown although they may not apply: people look for them there. */

@@ -2,7 +2,7 @@
 import { commands } from '#editor/commands/index';
 import { t } from '#i18n/message';
 import type { Clipboard } from '../clipboard/clipboard';
-import { pageCommands, type Desk, type PageCommandId } from '../commands';
+import { pageCommands, type Desk, type PageCommandId, type PageCommandName } from '../commands';
 import { commandLabel } from '../keys';
 import type { SampleName } from '../samples';
 import type { ViewName } from '../settings';
@@ -16,10 +16,11 @@ export interface Action {
 }
 
 export function pageLabel(id: PageCommandId): string {
-  const [kind, name] = id.split(' ');
-  if (kind === 'view') return t('action.view', { view: t(`view.${name as ViewName}`) });
-  if (kind === 'sample') return t('action.sample', { sample: t(`sample.${name as SampleName}`) });
-  return t(`action.${id as Exclude<PageCommandId, `${string} ${string}`>}`);
+  if (id.startsWith('view-'))
+    return t('action.view', { view: t(`view.${id.slice('view-'.length) as ViewName}`) });
+  if (id.startsWith('sample-'))
+    return t('action.sample', { sample: t(`sample.${id.slice('sample-'.length) as SampleName}`) });
+  return t(`action.${id as PageCommandName}`);
 }
 
 const CLIPBOARD = new Set(['copy', 'cut', 'paste', 'paste-in-place']);
@@ -39,7 +40,7 @@ export function actionsOf(desk: Desk, clipboard: Clipboard): readonly Action[] {
       }
     })),
     ...pageCommands.map((command): Action => ({
-      id: `page ${command.id}`,
+      id: `page-${command.id}`,
       label: pageLabel(command.id),
       keys: command.keys,
       isPossible: command.applies(desk),

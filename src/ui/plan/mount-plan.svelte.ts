@@ -32,7 +32,10 @@ export function mountPlan(
     const canvas = untrack(() =>
       createPlanCanvas(container, bench.editor, { theme: drawingTheme(bench), fit: false, onPictures })
     );
-    frameWork(bench.editor);
+    // Whoever follows the editor may look at what changes: the plan must not be mounted anew for it.
+    untrack(() => {
+      frameWork(bench.editor);
+    });
     $effect(() => {
       canvas.setTheme(drawingTheme(bench));
     });

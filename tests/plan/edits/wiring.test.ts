@@ -16,6 +16,7 @@ import {
   updateUnit
 } from '#plan/edits/index';
 import { COUNTS } from '#plan/bounds';
+import { vehicleOf } from '#plan/catalogue/vehicles';
 import { emptySite } from '#plan/read';
 import type { Site } from '#plan/schema';
 import { fullSite } from './site';
@@ -138,7 +139,7 @@ describe('copies', () => {
     expect(next.loops.at(-1)?.shape).toMatchObject({ centre: [12, 5] });
   });
 
-  it('bring their own cable into another site, and leave vehicles that it does not know', () => {
+  it('bring their own cable and vehicle into another site', () => {
     const all = fullSite();
     const things = [
       { kind: 'loop', id: 'L1' },
@@ -150,7 +151,11 @@ describe('copies', () => {
     expect(site.circuits[0]?.leadIn).toEqual({ cable: 'k1', length: 40 });
     expect(site.cables).toEqual(all.cables);
     expect(site.lanes[0]).not.toHaveProperty('largestVehicle');
-    expect(site.probes.map(({ vehicle }) => vehicle)).toEqual(['car']);
+    expect(site.probes).toHaveLength(2);
+    for (const probe of site.probes) expect(vehicleOf(probe.vehicle, site)).toBeDefined();
+    expect(site.vehicles).toEqual(
+      all.vehicles.filter(({ id }) => site.probes.some(({ vehicle }) => vehicle === id))
+    );
   });
 
   it('are refused whole when the site is full', () => {
