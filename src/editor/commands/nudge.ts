@@ -20,7 +20,10 @@ const DIRECTIONS: readonly (readonly [
   ['down', 'ArrowDown', [0, -1]]
 ];
 
-/** Presses in a row on the same selection are one step to undo, whatever their directions. */
+/**
+ * Presses in a row on the same selection are one step to undo, whatever their directions and however far apart in time:
+ * what is undone does not depend on how fast somebody can press. Anything else in between begins a new step.
+ */
 function nudge(editor: Editor, towards: Point, times: number): void {
   const { site } = editor.state;
   const selection = takeUnlocked(editor);

@@ -26,7 +26,7 @@ function distanceOf(text: string, word: string): number | null {
   if (text.includes(` ${word}`)) return 1;
   if (at > 0) return 3;
   const between = word.length < 3 ? null : scattered(text, word);
-  return between === null || between > word.length ? null : 6 + between;
+  return between === null || between > 3 * word.length ? null : 6 + between;
 }
 
 /** How far the text is from what is wanted; null if a word is not in it. */
