@@ -12,6 +12,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     setupFiles: ['src/i18n/english.ts'],
     allowOnly: false,
+    // A loaded machine must not fail what a quiet one passes.
+    testTimeout: 30_000,
     expect: { requireAssertions: true }
   }
 });

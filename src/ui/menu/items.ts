@@ -5,21 +5,11 @@ import type { PageCommandId } from '../commands';
 export type ItemId = CommandId | `page-${PageCommandId}`;
 
 const CLIPBOARD = ['cut', 'copy', 'paste', 'paste-in-place'] as const;
-const ALIGN = [
-  'align-left',
-  'align-centre',
-  'align-right',
-  'align-top',
-  'align-middle',
-  'align-bottom'
-] as const;
-
 const ON_THINGS: readonly (readonly ItemId[])[] = [
   [...CLIPBOARD, 'duplicate', 'delete'],
   ['lock', 'hide'],
   ['select-lane-loops', 'fit-selection'],
-  ['repeat-along-lane', 'set-gap', ...ALIGN, 'distribute-x', 'distribute-y', 'distribute-lane'],
-  ['rotate-left', 'rotate-right', 'mirror-x', 'mirror-y', 'mirror-lane'],
+  ['repeat-along-lane', 'set-gap', 'distribute-lane', 'mirror-lane', 'rotate-left', 'rotate-right'],
   ['join-in-series', 'join-in-parallel', 'split-circuit', 'reverse-winding', 'lead-out', 'lead-in'],
   ['page-palette']
 ];
