@@ -66,7 +66,7 @@ class Passing {
   }
 
   async look(mode: string): Promise<void> {
-    await this.desk.tables.getByRole('tab', { name: 'Passing' }).click();
+    await this.desk.lookAt('Passing');
     await this.desk.tables.getByRole('radio', { name: mode }).check({ force: true });
     await expect(this.said.first()).not.toBeEmpty();
   }
@@ -231,7 +231,7 @@ test.describe('a speed pair', () => {
     ).toBeVisible();
 
     await page.keyboard.press('Escape');
-    await passing.desk.tables.getByRole('tab', { name: 'Circuits' }).click();
+    await passing.desk.lookAt('Circuits');
     await passing.desk.tables.getByRole('button', { name: 'Downstream' }).first().click();
     await passing.desk.details.getByRole('tab', { name: 'Circuit' }).click();
     await passing.desk.type('Trip threshold', '0.1 %');
@@ -244,7 +244,7 @@ test.describe('a speed pair', () => {
     const passing = new Passing(page);
     await passing.desk.open();
     await passing.desk.startFrom('Blank');
-    await passing.desk.tables.getByRole('tab', { name: 'Passing' }).click();
+    await passing.desk.lookAt('Passing');
     await passing.desk.tables.getByRole('radio', { name: 'Speed pair' }).check({ force: true });
     await expect(passing.desk.tables.getByText('No two circuits follow one another')).toBeVisible();
     await passing.desk.tables.getByRole('radio', { name: 'Setting out by speed' }).check({ force: true });

@@ -67,7 +67,7 @@ class Calls {
     await this.desk.open();
     await this.desk.openText(site(traffic));
     await this.desk.settled();
-    await this.desk.tables.getByRole('tab', { name: 'Passing' }).click();
+    await this.desk.lookAt('Passing');
     await this.desk.tables.getByRole('radio', { name: 'Calls over time' }).check({ force: true });
   }
 
@@ -102,12 +102,12 @@ test('usual traffic is tried with one press, plays on the plan, and goes with on
   await calls.button('To the next event').click();
   expect(await calls.now()).toBeGreaterThan(paused);
   // what is shown stays when something else is looked at, until it is closed
-  await calls.desk.tables.getByRole('tab', { name: 'Circuits' }).click();
+  await calls.desk.lookAt('Circuits');
   await expect(calls.note).toBeVisible();
   await page.getByRole('button', { name: 'Show the plan' }).click();
   await expect(calls.note).toHaveCount(0);
 
-  await calls.desk.tables.getByRole('tab', { name: 'Passing' }).click();
+  await calls.desk.lookAt('Passing');
   await calls.desk.undo();
   await expect(calls.button('Try with usual traffic')).toBeVisible();
 });

@@ -22,7 +22,7 @@ const saved = async (desk: Desk): Promise<Saved> => JSON.parse(await desk.savedT
 async function atTheUnits(page: Page): Promise<Desk> {
   const desk = new Desk(page);
   await desk.open();
-  await desk.tables.getByRole('tab', { name: 'Detector units' }).click();
+  await desk.lookAt('Detector units');
   await expect(desk.tables.getByRole('heading', { name: 'Channels of Left lane unit' })).toBeVisible();
   return desk;
 }

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
 import { Desk } from './hands';
+import { expectAccessible } from './support/axe';
 import { expect, test } from './support/test';
 
 const menuOf = (page: Page) => page.getByRole('menu', { name: 'What can be done' });
@@ -268,3 +269,43 @@ test('several steps are undone at once from their list', async ({ page }) => {
   expect(await desk.savedText()).toBe(before);
   await expect(page.getByRole('button', { name: 'Redo: Rotate loop' })).toBeVisible();
 });
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test.describe(`in ${colorScheme}`, () => {
+    test.use({ colorScheme });
+    test.describe.configure({ timeout: 120_000 });
+
+    test('menu, palette, layers, dialogs and the fields of several things have no accessibility problem', async ({
+      page
+    }) => {
+      const desk = await opened(page);
+      await pickBoth(page);
+      await expect(desk.details.getByRole('button', { name: 'Align left edges' })).toBeVisible();
+      await expectAccessible(page);
+      await desk.plan.focus();
+      await page.keyboard.press('Shift+F10');
+      await expect(menuOf(page)).toBeVisible();
+      await expectAccessible(page, '[role="menu"]');
+      await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: 'Layers' }).click();
+      await expect(page.getByLabel('Lock Notes')).toBeVisible();
+      await expectAccessible(page, '#view-menu');
+      await page.keyboard.press('Escape');
+      for (const words of ['all commands', 'set the gap', 'repeat along', 'undo several']) {
+        await desk.plan.focus();
+        await page.keyboard.press('Control+L');
+        await page.keyboard.press('Control+L');
+        await page.keyboard.press('Control+K');
+        await expect(page.getByRole('combobox', { name: 'What do you want to do?' })).toBeFocused();
+        if (words !== 'all commands') {
+          await page.keyboard.type(words);
+          await page.keyboard.press('Enter');
+          await expect(page.getByRole('combobox', { name: 'What do you want' })).toHaveCount(0);
+        }
+        await expect(page.getByRole('dialog')).toBeVisible();
+        await expectAccessible(page, 'dialog');
+        await page.keyboard.press('Escape');
+      }
+    });
+  });
+}

@@ -35,6 +35,16 @@ export class Desk {
     await this.settled();
   }
 
+  /** A view of the tables; on a narrow page they lie in a sheet under the plan that is opened first. */
+  async lookAt(view: string): Promise<void> {
+    const sheet = this.page
+      .getByRole('group', { name: 'Under the plan' })
+      .getByRole('button', { name: 'Tables' });
+    if ((await sheet.isVisible()) && (await sheet.getAttribute('aria-expanded')) !== 'true')
+      await sheet.click();
+    await this.tables.getByRole('tab', { name: view }).click();
+  }
+
   /** Waits until every figure on the screen belongs to the drawing. */
   async settled(): Promise<void> {
     await expect(this.plan).toBeVisible();

@@ -66,7 +66,7 @@ class Passing {
   async open(mode = 'Along the lane'): Promise<void> {
     await this.desk.open();
     await this.desk.openText(SITE);
-    await this.desk.tables.getByRole('tab', { name: 'Passing' }).click();
+    await this.desk.lookAt('Passing');
     await this.desk.tables.getByRole('radio', { name: mode }).check({ force: true });
     await this.desk.settled();
   }

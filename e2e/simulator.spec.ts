@@ -19,7 +19,7 @@ class Simulator {
 
   async open(): Promise<void> {
     await this.desk.open();
-    await this.desk.tables.getByRole('tab', { name: 'Frequencies' }).click();
+    await this.desk.lookAt('Frequencies');
     await this.desk.tables.getByRole('radio', { name: 'Simulator' }).check({ force: true });
     await expect(this.figures).toBeVisible();
   }

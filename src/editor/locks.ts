@@ -43,13 +43,9 @@ const LISTS = [
 
 /** All that a lock keeps: a tail's length follows the drawing, whoever moved what it leads to. */
 function keptByLock(thing: object): string {
-  const {
-    locked: _,
-    hidden: __,
-    tail,
-    ...rest
-  } = thing as { locked?: boolean; hidden?: boolean; tail?: object };
-  return JSON.stringify({ ...rest, tail: tail && { ...tail, length: 0 } });
+  const free = { locked: undefined, hidden: undefined };
+  const { tail } = thing as { readonly tail?: object };
+  return JSON.stringify({ ...thing, ...free, tail: tail && { ...tail, length: undefined } });
 }
 
 /** Whether an edit would change something that is locked before and after it; deleting is no change. */

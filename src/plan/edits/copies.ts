@@ -5,7 +5,7 @@ import type { Circuit, Lane, Mark, Point, Site } from '../schema';
 import { bringCable, bringVehicle, bringWire } from './bring';
 import { withFreeChannel } from './channels';
 import { copiedLeadIn, copiedTail, type MarkCopies } from './copied-routes';
-import { freeId, patched, type Patch } from './list';
+import { freeId, patched } from './list';
 import { idsOf, type Thing } from './thing';
 import { removeTraffic } from './traffic';
 import { moveThings } from './transform';
@@ -119,7 +119,7 @@ function insertLane(site: Site, from: Lane, id: string): Lane {
 function free<T extends { readonly locked?: boolean | undefined; readonly hidden?: boolean | undefined }>(
   thing: T
 ): T {
-  return patched<typeof thing>(thing, { locked: undefined, hidden: undefined } as Patch<T>);
+  return patched<typeof thing>(thing, { locked: undefined, hidden: undefined });
 }
 
 /**

@@ -36,10 +36,7 @@ export function newSteel(site: Site, outline: readonly Point[]): Steel {
   const id = freeId(site.steel, 's');
   const points = outline.map((point) => tidyPoint(clampPoint(point)));
   const last = site.steel.at(-1);
-  if (last) {
-    const { locked: _, hidden: __, ...alike } = last;
-    return { ...alike, id, outline: points };
-  }
+  if (last) return { ...patched<Steel>(last, { locked: undefined, hidden: undefined }), id, outline: points };
   return { id, kind: 'mat', ...USUAL[site.displayUnits], outline: points };
 }
 

@@ -51,7 +51,7 @@ export function exactGaps(extents: readonly Extent[], gap: number): number[] {
   let begin = extents[order[start] ?? 0]?.from ?? 0;
   for (const index of order.slice(0, start).reverse()) {
     shifts[index] = begin - gap - extents[index]!.to;
-    begin = extents[index]!.from + shifts[index]!;
+    begin = extents[index]!.from + shifts[index];
   }
   return shifts;
 }
