@@ -12,7 +12,7 @@ import { boxOf, laneOf, loopOf, pointsOf, probeOf } from './things';
 import type { Editor, EditorState, Ref } from './types';
 
 /** The middle of a thing: of a loop and a vehicle their own, else that of its box. */
-export function anchorOf(site: Site, ref: Ref): Point | null {
+function anchorOf(site: Site, ref: Ref): Point | null {
   const loop = ref.kind === 'loop' ? loopOf(site, ref.id) : undefined;
   if (loop) return centreOf(loop.shape);
   const probe = ref.kind === 'probe' ? probeOf(site, ref.id) : undefined;

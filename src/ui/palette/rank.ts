@@ -1,7 +1,7 @@
 /** Which commands somebody means who types a few letters, the likeliest first. */
 
 /** Without case and accents, and with words apart. */
-export const plain = (text: string): string =>
+const plain = (text: string): string =>
   text
     .normalize('NFD')
     .replace(/\p{Diacritic}/gu, '')
