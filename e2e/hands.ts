@@ -38,7 +38,7 @@ export class Desk {
   /** A view of the tables; on a narrow page they lie in a sheet under the plan that is opened first. */
   async lookAt(view: string): Promise<void> {
     const sheet = this.page
-      .getByRole('group', { name: 'Under the plan' })
+      .getByRole('navigation', { name: 'Under the plan' })
       .getByRole('button', { name: 'Tables' });
     if ((await sheet.isVisible()) && (await sheet.getAttribute('aria-expanded')) !== 'true')
       await sheet.click();

@@ -110,7 +110,7 @@ test('once a pen has drawn, a finger only moves the view', async ({ page }) => {
 test('the plan, the tools and every panel are in reach without scrolling the page', async ({ page }) => {
   const desk = new Desk(page);
   await desk.open();
-  const bar = page.getByRole('group', { name: 'Under the plan' });
+  const bar = page.getByRole('navigation', { name: 'Under the plan' });
   for (const [name, shown] of [
     ['Findings', page.getByRole('region', { name: 'Findings' })],
     ['Tables', desk.tables],
