@@ -17,7 +17,7 @@ test('the page opens on a live site: every circuit has its figures and the place
 test('one line says what to try first, and can be put away for good', async ({ page }) => {
   const desk = new Desk(page);
   await desk.open();
-  const hint = page.getByText('Drag the car across a loop');
+  const hint = page.getByText('Drag the vehicle across a loop');
   await expect(hint).toBeVisible();
   await page.getByRole('button', { name: 'Hide this hint' }).click();
   await page.reload();
