@@ -70,7 +70,7 @@ test('a mat becomes a plate in the details', async ({ page }) => {
   const desk = await blank(page);
   await desk.takeTool('Steel');
   await desk.drag([-100, -100], [100, 100]);
-  await desk.details.getByLabel('Kind').selectOption('Plate');
+  await desk.details.getByLabel('Kind', { exact: true }).selectOption('Plate');
   await expect(desk.details.getByRole('heading', { name: 'Steel plate s1' })).toBeVisible();
   await expect(desk.field('Pitch of the bars')).toBeHidden();
   expect((await steelOf(desk))[0]).not.toHaveProperty('pitch');
