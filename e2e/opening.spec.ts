@@ -19,7 +19,7 @@ test('one line says what to try first, and can be put away for good', async ({ p
   await desk.open();
   const hint = page.getByText('Drag the vehicle across a loop');
   await expect(hint).toBeVisible();
-  await page.getByRole('button', { name: 'Hide this hint' }).click();
+  await page.getByRole('button', { name: 'Hide the first steps; the settings bring them back' }).click();
   await page.reload();
   await desk.settled();
   await expect(hint).toHaveCount(0);
