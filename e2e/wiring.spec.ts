@@ -44,7 +44,7 @@ async function wiring(desk: Desk): Promise<string[]> {
 test('loops are joined, and a coil is dragged to a string of its own and out again', async ({ page }) => {
   const desk = await withLoops(page, 2);
   await showCircuit(desk);
-  await desk.details.getByLabel('Join in series with').selectOption({ index: 1 });
+  await desk.details.getByLabel('Join in series with', { exact: true }).selectOption({ index: 1 });
   expect(await wiring(desk)).toEqual(['L1+L2']);
   const [first, second] = await Promise.all([
     coils(desk).first().boundingBox(),
@@ -74,7 +74,7 @@ test('loops are joined, and a coil is dragged to a string of its own and out aga
 test('Escape puts a dragged coil back', async ({ page }) => {
   const desk = await withLoops(page, 2);
   await showCircuit(desk);
-  await desk.details.getByLabel('Join in series with').selectOption({ index: 1 });
+  await desk.details.getByLabel('Join in series with', { exact: true }).selectOption({ index: 1 });
   const box = await coils(desk).nth(1).boundingBox();
   if (!box) throw new Error('the coil is not on the screen');
   const before = await desk.savedText();
