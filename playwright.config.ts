@@ -6,6 +6,8 @@ const port = Number(process.env['E2E_PORT'] ?? 4319);
 const baseURL = `http://localhost:${port}/`;
 
 export default defineConfig({
+  // A loaded machine must not fail what a quiet one passes.
+  expect: { timeout: 10_000 },
   testDir: 'e2e',
   outputDir: 'test-results/end-to-end',
   forbidOnly: true,
