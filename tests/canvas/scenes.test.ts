@@ -273,4 +273,11 @@ describe('the sheet', () => {
     const bar = lines(drawn)[0]!;
     expect(bar.points[1]![0] - bar.points[0]![0]).toBeCloseTo(250, 9);
   });
+
+  it('has a shorter bar on a narrow plan, where the buttons would lie over it', () => {
+    const drawn = furnitureScene({ ...view, width: 600 }, 'metric', LIGHT);
+    expect(texts(drawn)).toEqual(['0', '1 m', 'N']);
+    const bar = lines(drawn)[0]!;
+    expect(bar.points[1]![0] - bar.points[0]![0]).toBeLessThanOrEqual(200);
+  });
 });

@@ -7,8 +7,10 @@ import type { Viewport } from '#editor/types';
 import { area, line, type Drawing } from '../drawing';
 import type { Theme } from '../theme';
 
-/** Pixels: the bar is at least so long. */
-const SHORTEST = 64;
+/** Pixels: the bar is at least so long, on a narrow plan less. */
+const SHORTEST = [64, 40, 24] as const;
+/** Of the plan's width: more would lie under the buttons at the other corner. */
+const LARGEST_SHARE = 1 / 3;
 const MARGIN = 18;
 const HEIGHT = 5;
 const NORTH = { right: 26, top: 40, length: 15, width: 6 } as const;
@@ -21,8 +23,14 @@ export function scaleText(metres: number, units: DisplayUnits): string {
   return metres < 1 ? `${number(metres * 100)} cm` : `${number(metres)} m`;
 }
 
+/** Metres, round in the system that is shown. */
+function barLength(view: Viewport, units: DisplayUnits): number {
+  const steps = SHORTEST.map((least) => gridStep(least / view.scale, units));
+  return steps.find((metres) => metres * view.scale <= LARGEST_SHARE * view.width) ?? Math.min(...steps);
+}
+
 function scaleBar(view: Viewport, units: DisplayUnits, theme: Theme): Drawing[] {
-  const metres = gridStep(SHORTEST / view.scale, units);
+  const metres = barLength(view, units);
   const length = metres * view.scale;
   const y = view.height - MARGIN;
   const at = (share: number): Point => [MARGIN + share * length, y];
