@@ -215,24 +215,21 @@ test('at 820 by 1180 nothing is cut off sideways', async ({ page }) => {
   expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
 });
 
-for (const colorScheme of ['light', 'dark'] as const) {
-  test.describe(`in ${colorScheme}`, () => {
-    test.use({ colorScheme });
-    test.describe.configure({ timeout: 120_000 });
+test.describe('accessibility', () => {
+  test.describe.configure({ timeout: 120_000 });
 
-    test('it has no accessibility problem', async ({ page }) => {
-      const calls = new Calls(page);
-      await calls.open(null);
-      await expectAccessible(page);
-      await calls.button('Try with usual traffic').click();
-      await expect(calls.counts).toBeVisible();
-      await calls.button('To the next event').click();
-      await calls.desk.tables.getByText('Events as a table').click();
-      await calls.desk.tables.getByText('Traffic', { exact: true }).click();
-      await calls.desk.outlineItem('loop').press('Enter');
-      await calls.desk.details.getByRole('tab', { name: 'Circuit' }).click();
-      await calls.desk.unfold('Output and its timing');
-      await expectAccessible(page);
-    });
+  test('it has no accessibility problem', async ({ page }) => {
+    const calls = new Calls(page);
+    await calls.open(null);
+    await expectAccessible(page);
+    await calls.button('Try with usual traffic').click();
+    await expect(calls.counts).toBeVisible();
+    await calls.button('To the next event').click();
+    await calls.desk.tables.getByText('Events as a table').click();
+    await calls.desk.tables.getByText('Traffic', { exact: true }).click();
+    await calls.desk.outlineItem('loop').press('Enter');
+    await calls.desk.details.getByRole('tab', { name: 'Circuit' }).click();
+    await calls.desk.unfold('Output and its timing');
+    await expectAccessible(page);
   });
-}
+});

@@ -252,6 +252,27 @@ test('fields of several things say where they differ, set all that can take it, 
   await expect(desk.details.getByText('lane and 2 loops')).toBeVisible();
 });
 
+test('several paths take one name, at one step', async ({ page }) => {
+  const desk = await opened(page);
+  for (const y of [-70, -40]) {
+    await desk.takeTool('Path');
+    await desk.click([-120, y]);
+    await desk.click([120, y]);
+    await page.keyboard.press('Enter');
+  }
+  await pick(page, 'Path 1');
+  await pick(page, 'Path 2', true);
+  await expect(desk.field('Name')).toHaveAttribute('placeholder', 'mixed');
+  await desk.type('Name', 'Bicycle way');
+  const names = async () => {
+    const { paths } = JSON.parse(await desk.savedText()) as { paths: readonly { name: string }[] };
+    return paths.map(({ name }) => name);
+  };
+  expect(await names()).toEqual(['Bicycle way', 'Bicycle way']);
+  await desk.undo();
+  expect(await names()).toEqual(['Path 1', 'Path 2']);
+});
+
 test('several steps are undone at once from their list', async ({ page }) => {
   const desk = await opened(page);
   const before = await desk.savedText();
@@ -270,42 +291,39 @@ test('several steps are undone at once from their list', async ({ page }) => {
   await expect(page.getByRole('button', { name: 'Redo: Rotate loop' })).toBeVisible();
 });
 
-for (const colorScheme of ['light', 'dark'] as const) {
-  test.describe(`in ${colorScheme}`, () => {
-    test.use({ colorScheme });
-    test.describe.configure({ timeout: 120_000 });
+test.describe('accessibility', () => {
+  test.describe.configure({ timeout: 120_000 });
 
-    test('menu, palette, layers, dialogs and the fields of several things have no accessibility problem', async ({
-      page
-    }) => {
-      const desk = await opened(page);
-      await pickBoth(page);
-      await expect(desk.details.getByRole('button', { name: 'Align left edges' })).toBeVisible();
-      await expectAccessible(page);
+  test('menu, palette, layers, dialogs and the fields of several things have no accessibility problem', async ({
+    page
+  }) => {
+    const desk = await opened(page);
+    await pickBoth(page);
+    await expect(desk.details.getByRole('button', { name: 'Align left edges' })).toBeVisible();
+    await expectAccessible(page);
+    await desk.plan.focus();
+    await page.keyboard.press('Shift+F10');
+    await expect(menuOf(page)).toBeVisible();
+    await expectAccessible(page, '[role="menu"]');
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: 'Layers' }).click();
+    await expect(page.getByLabel('Lock Notes')).toBeVisible();
+    await expectAccessible(page, '#view-menu');
+    await page.keyboard.press('Escape');
+    for (const words of ['all commands', 'set the gap', 'repeat along', 'undo several']) {
       await desk.plan.focus();
-      await page.keyboard.press('Shift+F10');
-      await expect(menuOf(page)).toBeVisible();
-      await expectAccessible(page, '[role="menu"]');
-      await page.keyboard.press('Escape');
-      await page.getByRole('button', { name: 'Layers' }).click();
-      await expect(page.getByLabel('Lock Notes')).toBeVisible();
-      await expectAccessible(page, '#view-menu');
-      await page.keyboard.press('Escape');
-      for (const words of ['all commands', 'set the gap', 'repeat along', 'undo several']) {
-        await desk.plan.focus();
-        await page.keyboard.press('Control+L');
-        await page.keyboard.press('Control+L');
-        await page.keyboard.press('Control+K');
-        await expect(page.getByRole('combobox', { name: 'What do you want to do?' })).toBeFocused();
-        if (words !== 'all commands') {
-          await page.keyboard.type(words);
-          await page.keyboard.press('Enter');
-          await expect(page.getByRole('combobox', { name: 'What do you want' })).toHaveCount(0);
-        }
-        await expect(page.getByRole('dialog')).toBeVisible();
-        await expectAccessible(page, 'dialog');
-        await page.keyboard.press('Escape');
+      await page.keyboard.press('Control+L');
+      await page.keyboard.press('Control+L');
+      await page.keyboard.press('Control+K');
+      await expect(page.getByRole('combobox', { name: 'What do you want to do?' })).toBeFocused();
+      if (words !== 'all commands') {
+        await page.keyboard.type(words);
+        await page.keyboard.press('Enter');
+        await expect(page.getByRole('combobox', { name: 'What do you want' })).toHaveCount(0);
       }
-    });
+      await expect(page.getByRole('dialog')).toBeVisible();
+      await expectAccessible(page, 'dialog');
+      await page.keyboard.press('Escape');
+    }
   });
-}
+});

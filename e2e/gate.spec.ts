@@ -117,31 +117,27 @@ test('what attracts is switched on and off two clicks from the plan', async ({ p
   await expect(menu).toHaveCount(0);
 });
 
-for (const colorScheme of ['light', 'dark'] as const) {
-  test.describe(`in ${colorScheme} colours`, () => {
-    test.use({ colorScheme });
-
-    test('typed sizes, a refusal and the switches are accessible', async ({ page }) => {
-      const desk = new Desk(page);
-      await desk.open();
-      await desk.startFrom('Blank');
-      await desk.takeTool('Rectangle');
-      await desk.grab([-60, -40]);
-      await desk.carry([60, 40]);
-      await page.keyboard.type('2 q');
-      await page.keyboard.press('Enter');
-      await desk.settled();
-      await expectAccessible(page);
-      await page.keyboard.press('Escape');
-      await page.keyboard.press('Escape');
-      await page.mouse.up();
-      await page.getByRole('button', { name: 'Snapping' }).click();
-      await expect(page.getByLabel('Equal gaps')).toBeVisible();
-      await page.getByLabel('Snap to objects').click();
-      await expectAccessible(page);
-    });
+test.describe('accessibility', () => {
+  test('typed sizes, a refusal and the switches are accessible', async ({ page }) => {
+    const desk = new Desk(page);
+    await desk.open();
+    await desk.startFrom('Blank');
+    await desk.takeTool('Rectangle');
+    await desk.grab([-60, -40]);
+    await desk.carry([60, 40]);
+    await page.keyboard.type('2 q');
+    await page.keyboard.press('Enter');
+    await desk.settled();
+    await expectAccessible(page);
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Escape');
+    await page.mouse.up();
+    await page.getByRole('button', { name: 'Snapping' }).click();
+    await expect(page.getByLabel('Equal gaps')).toBeVisible();
+    await page.getByLabel('Snap to objects').click();
+    await expectAccessible(page);
   });
-}
+});
 
 test.describe('with a finger', () => {
   test.use({ hasTouch: true, viewport: { width: 820, height: 1180 } });

@@ -6,6 +6,8 @@ test('each situation starts as a site that is read at once', async ({ page }) =>
   await desk.open();
   await page.getByRole('button', { name: 'New', exact: true }).click();
   const cards = page.getByRole('dialog').getByRole('listitem').getByRole('button');
+  // the dialog is loaded when it is first asked for
+  await expect(cards.first()).toBeVisible();
   const count = await cards.count();
   expect(count).toBeGreaterThanOrEqual(6);
   await page.keyboard.press('Escape');

@@ -1,7 +1,9 @@
+import type { BrowserContext, Page } from '@playwright/test';
 import { Desk } from './hands';
 import { expect, test } from './support/test';
 
-test('after the first visit everything works without a network', async ({ page, context }) => {
+/** The page again, with nothing but what the first visit kept. */
+async function withoutNetwork(page: Page, context: BrowserContext): Promise<Desk> {
   const desk = new Desk(page);
   await desk.open();
   await page.evaluate(async () => {
@@ -14,6 +16,11 @@ test('after the first visit everything works without a network', async ({ page, 
   await context.setOffline(true);
   await page.reload();
   await desk.settled();
+  return desk;
+}
+
+test('after the first visit everything works without a network', async ({ page, context }) => {
+  const desk = await withoutNetwork(page, context);
   await desk.startFrom('Blank');
   await desk.takeTool('Rectangle');
   await desk.drag([-80, -60], [80, 60]);
@@ -32,6 +39,30 @@ test('after the first visit everything works without a network', async ({ page, 
   });
   await page.reload();
   await expect(page.getByRole('button', { name: 'Öffnen', exact: true })).toBeVisible();
+});
+
+test('after the first visit a circuit is checked on the road without a network', async ({
+  page,
+  context
+}) => {
+  const desk = await withoutNetwork(page, context);
+  const { tables } = desk;
+  const look = (mode: string) => tables.getByText(mode, { exact: true }).first().click();
+  await desk.lookAt('Field check');
+  await look('Expected');
+  await expect(
+    tables.getByRole('table', { name: /^Cabinet/ }).getByRole('row', { name: /^Inductance/ })
+  ).toContainText(/[\d.]+ µH/, { timeout: 20_000 });
+
+  await look('Readings');
+  await tables.getByLabel('Direct-current resistance', { exact: true }).fill('1.2 k');
+  await tables.getByRole('button', { name: 'Keep reading' }).click();
+  await look('Causes');
+  await expect(tables.getByText('Speaks for it')).toBeVisible({ timeout: 20_000 });
+
+  await look('Walk-through');
+  await tables.getByRole('button', { name: 'Never calling' }).click();
+  await expect(tables.getByRole('list', { name: 'Answer' }).getByRole('button')).not.toHaveCount(0);
 });
 
 test('?fresh drops what was kept of the program, and no site', async ({ page }) => {

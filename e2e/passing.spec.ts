@@ -1,48 +1,19 @@
 import type { Locator, Page } from '@playwright/test';
 import { Desk } from './hands';
 import { expectAccessible } from './support/axe';
+import { oneLoop } from './support/one-loop';
 import { expect, test } from './support/test';
 
 /** One lane along +y with one loop in its middle, a car well before it, and a lane beside. */
-const SITE = JSON.stringify({
-  format: 'kerfline-site',
-  version: 1,
-  name: 'Fuller Row',
-  lanes: [
-    { id: 'lane1', name: 'Inbound', centreline: [[0, -20], [0, 20]], width: 3.5 }, // prettier-ignore
-    { id: 'lane2', name: 'Outbound', centreline: [[3.5, 20], [3.5, -20]], width: 3.5 } // prettier-ignore
-  ],
-  loops: [
-    {
-      id: 'L1',
-      name: 'Middle loop',
-      turns: 4,
-      wire: 'awg14',
-      slot: { depth: 0.05, width: 0.008 },
-      shape: { kind: 'rectangle', centre: [0, 0], width: 1.8, length: 1.8 }
-    }
-  ],
-  units: [
-    {
-      id: 'U1',
-      channels: 1,
-      scansInTurn: true,
-      measuringTime_s: 0.005,
-      settings_F: [1e-7],
-      inductanceRange_H: [2e-5, 2e-3]
-    }
-  ],
-  circuits: [
-    {
-      id: 'C1',
-      name: 'Counter',
-      strings: [[{ loop: 'L1' }]],
-      leadIn: { cable: 'pair-14', length: 30 },
-      channel: { unit: 'U1', number: 1, tripThreshold: 0.0016 },
-      detect: ['car', 'bicycle']
-    }
-  ],
-  probes: [{ vehicle: 'car', at: [0, -12], heading: 90 }]
+const SITE = oneLoop({
+  ...{ name: 'Fuller Row', loop: 'Middle loop', circuit: 'Counter', turns: 4, detect: ['car', 'bicycle'] },
+  over: {
+    lanes: [
+      { id: 'lane1', name: 'Inbound', centreline: [[0, -20], [0, 20]], width: 3.5 }, // prettier-ignore
+      { id: 'lane2', name: 'Outbound', centreline: [[3.5, 20], [3.5, -20]], width: 3.5 } // prettier-ignore
+    ],
+    probes: [{ vehicle: 'car', at: [0, -12], heading: 90 }]
+  }
 });
 
 interface Saved {
@@ -258,23 +229,20 @@ test('at 820 by 1180 nothing is cut off sideways', async ({ page }) => {
   expect(box.x + box.width).toBeLessThanOrEqual(820);
 });
 
-for (const colorScheme of ['light', 'dark'] as const) {
-  test.describe(`in ${colorScheme}`, () => {
-    test.use({ colorScheme });
-    test.describe.configure({ timeout: 120_000 });
+test.describe('accessibility', () => {
+  test.describe.configure({ timeout: 120_000 });
 
-    test('neither along nor across the lane has an accessibility problem', async ({ page }) => {
-      const passing = new Passing(page);
-      await passing.open();
-      const { tables } = passing.desk;
-      await tables.getByLabel('Response map on the plan').check();
-      await tables.getByText('Zones and strongest places as a table').click();
-      await passing.desk.settled();
-      await expectAccessible(page);
-      await tables.getByRole('radio', { name: 'Across the lane' }).check({ force: true });
-      await expect(tables.getByRole('table', { name: 'Counter · Inbound' })).toBeVisible({ timeout: 20_000 });
-      await tables.getByText('Every path as a table').click();
-      await expectAccessible(page);
-    });
+  test('neither along nor across the lane has an accessibility problem', async ({ page }) => {
+    const passing = new Passing(page);
+    await passing.open();
+    const { tables } = passing.desk;
+    await tables.getByLabel('Response map on the plan').check();
+    await tables.getByText('Zones and strongest places as a table').click();
+    await passing.desk.settled();
+    await expectAccessible(page);
+    await tables.getByRole('radio', { name: 'Across the lane' }).check({ force: true });
+    await expect(tables.getByRole('table', { name: 'Counter · Inbound' })).toBeVisible({ timeout: 20_000 });
+    await tables.getByText('Every path as a table').click();
+    await expectAccessible(page);
   });
-}
+});

@@ -141,16 +141,13 @@ test('the curves can be read point by point, under the pointer and as tables', a
   await expect(readings.getByRole('row')).not.toHaveCount(1);
 });
 
-for (const colorScheme of ['light', 'dark'] as const) {
-  test.describe(`in ${colorScheme}`, () => {
-    test.use({ colorScheme });
-    test.describe.configure({ timeout: 120_000 });
+test.describe('accessibility', () => {
+  test.describe.configure({ timeout: 120_000 });
 
-    test('it has no accessibility problem', async ({ page }) => {
-      const simulator = new Simulator(page);
-      await simulator.open();
-      await simulator.desk.tables.getByText('Points of the curves as a table').click();
-      await expectAccessible(page);
-    });
+  test('it has no accessibility problem', async ({ page }) => {
+    const simulator = new Simulator(page);
+    await simulator.open();
+    await simulator.desk.tables.getByText('Points of the curves as a table').click();
+    await expectAccessible(page);
   });
-}
+});

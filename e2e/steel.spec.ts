@@ -124,30 +124,26 @@ test('while a loop over steel moves, nothing in its readout jumps', async ({ pag
   expect(await tops()).toEqual(atRest);
 });
 
-for (const colorScheme of ['light', 'dark'] as const) {
-  test.describe(`in ${colorScheme}`, () => {
-    test.use({ colorScheme });
-
-    test('figures of a moment ago can be read as well as new ones', async ({ page }) => {
-      const desk = new Desk(page);
-      await desk.open();
-      await desk.outlineItem('loop').press('Enter');
-      await desk.unfold('Plausible ranges');
-      await desk.unfold('Standard test plates');
-      await desk.settled();
-      // The look itself is put on, since the real one would be gone before the analysis is done.
-      await page.locator('section.readout').evaluate((section) => section.classList.add('stale'));
-      await expect(page.locator('section.readout')).toHaveCSS('outline-style', 'dashed');
-      await expectAccessible(page, '.details');
-    });
-
-    test('steel selected has no accessibility problem', async ({ page }) => {
-      const desk = new Desk(page);
-      await desk.open();
-      await desk.outlineItem('loop').press('Enter');
-      await page.keyboard.press('Shift+B');
-      await desk.settled();
-      await expectAccessible(page);
-    });
+test.describe('accessibility', () => {
+  test('figures of a moment ago can be read as well as new ones', async ({ page }) => {
+    const desk = new Desk(page);
+    await desk.open();
+    await desk.outlineItem('loop').press('Enter');
+    await desk.unfold('Plausible ranges');
+    await desk.unfold('Standard test plates');
+    await desk.settled();
+    // The look itself is put on, since the real one would be gone before the analysis is done.
+    await page.locator('section.readout').evaluate((section) => section.classList.add('stale'));
+    await expect(page.locator('section.readout')).toHaveCSS('outline-style', 'dashed');
+    await expectAccessible(page, '.details');
   });
-}
+
+  test('steel selected has no accessibility problem', async ({ page }) => {
+    const desk = new Desk(page);
+    await desk.open();
+    await desk.outlineItem('loop').press('Enter');
+    await page.keyboard.press('Shift+B');
+    await desk.settled();
+    await expectAccessible(page);
+  });
+});

@@ -103,6 +103,7 @@ test('once a pen has drawn, a finger only moves the view', async ({ page }) => {
   await desk.takeTool('Select');
   await fingers.drag([[[0, 0], [0, -120]]]); // prettier-ignore
   expect(await desk.savedText()).toBe(text);
+  await desk.settled();
   await fingers.penDrag([0, -120], [60, -120]);
   await expect.poll(() => desk.savedText()).not.toBe(text);
 });

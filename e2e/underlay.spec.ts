@@ -198,7 +198,10 @@ test('a missing picture keeps its place, is told of at opening, and can be broug
   await desk.open();
   await desk.startFrom('Blank');
   await dropFile(page, 'Court.png', 'image/png', junction());
+  // a picture takes a moment to be read
+  await expect(page.getByRole('form', { name: 'Scale the picture' })).toBeVisible();
   const whole = await savedBy(desk);
+  expect(whole.underlays).toHaveLength(1);
   const without = { ...whole, underlays: whole.underlays.map((each) => ({ ...each, picture: null })) };
   await desk.openText(JSON.stringify(without));
   await expect(page.getByText(/A picture of this site is missing: “Court”/)).toBeVisible();
@@ -208,6 +211,52 @@ test('a missing picture keeps its place, is told of at opening, and can be broug
   await (await choosing).setFiles({ name: 'Court.png', mimeType: 'image/png', buffer: junction() });
   await expect(page.getByText(/A picture of this site is missing/)).toHaveCount(0);
   expect((await savedBy(desk)).underlays[0]?.picture).toEqual(whole.underlays[0]?.picture);
+});
+
+test('a warning that was put away comes back with the next site that lacks a picture', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.startFrom('Blank');
+  await dropFile(page, 'Court.png', 'image/png', junction());
+  await expect(page.getByRole('form', { name: 'Scale the picture' })).toBeVisible();
+  const whole = await savedBy(desk);
+  const lacking = (name: string) =>
+    JSON.stringify({
+      ...whole,
+      name,
+      underlays: whole.underlays.map((each) => ({ ...each, name, picture: null }))
+    });
+  await desk.openText(lacking('North'));
+  const warning = page.getByRole('status').filter({ hasText: 'A picture of this site is missing: “North”' });
+  await warning.getByRole('button', { name: 'Dismiss' }).click();
+  await expect(warning).toHaveCount(0);
+  await desk.openText(lacking('South'));
+  await expect(page.getByText(/A picture of this site is missing: “South”/)).toBeVisible();
+});
+
+test('a picture that is still being read when another site is opened is not laid under that one', async ({
+  page
+}) => {
+  const desk = new Desk(page);
+  await page.addInitScript(() => {
+    const decode = window.createImageBitmap.bind(window);
+    const slow = async (source: ImageBitmapSource, options?: ImageBitmapOptions) => {
+      await new Promise((resolve) => setTimeout(resolve, 2500));
+      document.body.dataset['decoded'] = 'yes';
+      return decode(source, options);
+    };
+    Object.assign(window, { createImageBitmap: slow });
+  });
+  await desk.open();
+  await desk.startFrom('Blank');
+  const other = await desk.savedText();
+  await dropFile(page, 'Court.png', 'image/png', junction());
+  await expect(page.getByText('Reading Court.png')).toBeVisible();
+  await desk.openText(other);
+  await expect(page.locator('body[data-decoded]')).toHaveCount(1);
+  await expect(page.getByText('Reading Court.png')).toHaveCount(0);
+  await desk.settled();
+  expect((await savedBy(desk)).underlays).toHaveLength(0);
 });
 
 test('saving over a file that has the picture does not lose it', async ({ page }) => {

@@ -12,6 +12,29 @@ test('whoever has lost the drawing is led back to it', async ({ page }) => {
   await expect(back).toBeHidden();
 });
 
+test('what is snapped to stays as it was chosen, over a reload and for another site', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  const menu = page.getByRole('button', { name: 'Snapping', exact: true });
+  await menu.click();
+  for (const name of ['Snap to the grid', 'Equal gaps', 'Show the grid'])
+    await page.getByRole('checkbox', { name }).uncheck();
+  const expectKept = async () => {
+    await menu.click();
+    for (const name of ['Snap to the grid', 'Equal gaps', 'Show the grid'])
+      await expect(page.getByRole('checkbox', { name })).not.toBeChecked();
+    for (const name of ['Snap to objects', 'Corners', 'Centres'])
+      await expect(page.getByRole('checkbox', { name })).toBeChecked();
+    await page.keyboard.press('Escape');
+  };
+  await page.keyboard.press('Escape');
+  await page.reload();
+  await desk.settled();
+  await expectKept();
+  await desk.startFrom('Blank');
+  await expectKept();
+});
+
 test('the wheel zooms or moves the view, as the settings say; with control it always zooms', async ({
   page
 }) => {
@@ -72,4 +95,22 @@ test('under colours that the system forces the plan and what is chosen are still
   });
   await expect.poll(async () => (await paper()).match(/\d+/g)?.slice(0, 3)).toEqual(canvas?.slice(0, 3));
   expect(await background(select)).not.toBe(await background(measure));
+});
+
+test('the middle button moves the view and pastes nothing', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.outlineItem('loop').press('Enter');
+  await desk.plan.focus();
+  await page.keyboard.press('Control+C');
+  const loops = await desk.loopCount();
+  const box = await desk.plan.boundingBox();
+  await page.mouse.move(box!.x + 40, box!.y + 200);
+  await page.mouse.down({ button: 'middle' });
+  await page.mouse.move(box!.x + 140, box!.y + 200, { steps: 4 });
+  await page.mouse.up({ button: 'middle' });
+  // As long as a paste would take to be heard.
+  await page.waitForTimeout(400);
+  await expect(page.locator('.notice')).toHaveCount(0);
+  expect(await desk.loopCount()).toBe(loops);
 });

@@ -104,6 +104,12 @@ export async function dropFile(page: Page, name: string, type: string, bytes: Bu
   await page.dispatchEvent('body', 'drop', { dataTransfer: transfer });
 }
 
+/** Everything that is drawn on the plan, without the buttons over it: their rounded corners never come out twice alike. */
+export const drawingOnPlan = (page: Page): Promise<string> =>
+  page
+    .locator('[role="application"] canvas')
+    .evaluateAll((layers) => layers.map((layer) => (layer as HTMLCanvasElement).toDataURL()).join());
+
 /** The colour in the middle of the plan as it is on the screen, or at a place from there. */
 export async function colourOnPlan(page: Page, [x, y]: readonly [number, number]): Promise<Colour> {
   return page.evaluate(

@@ -1,3 +1,4 @@
+import { expectAccessible } from './axe';
 import { expect, test } from './test';
 
 // Each of these must be failed by the watch itself, hence "fail": without the watch they would pass.
@@ -35,4 +36,19 @@ test.describe('the watch on the console', () => {
     await page.evaluate(() => console.log('ordinary'));
     await expect(page).toHaveTitle(/Kerfline/);
   });
+});
+
+test.describe('the look for accessibility problems', () => {
+  const page = (theme: string) => `<!doctype html><html lang="en"><title>Planted</title>
+    <meta name="color-scheme" content="light dark"><style>
+    main { color: #000; background: #fff; }
+    @media (prefers-color-scheme: dark) { main { color: #eee; background: #111; } }
+    @media (prefers-color-scheme: ${theme}) { p { color: #777; background: #888; } }
+    </style><main><h1>Planted</h1><p>Hardly to be read</p></main></html>`;
+
+  for (const theme of ['light', 'dark'])
+    test(`finds what only ${theme} colours hide`, async ({ page: tab }) => {
+      await tab.setContent(page(theme));
+      await expect(expectAccessible(tab)).rejects.toThrow(`accessibility problems, ${theme}`);
+    });
 });

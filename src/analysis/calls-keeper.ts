@@ -9,11 +9,15 @@ export interface CallKeeper {
   /** Null until it is there, and without traffic. */
   of(survey: Survey): readonly CallSummary[] | null;
   isLeft(survey: Survey): boolean;
-  /** One more step; false when nothing is left. */
+  /** One more step; false when nothing is left, or nothing is there to simulate with. */
   next(survey: Survey): boolean;
 }
 
-export const createCallKeeper = ({ numberOf }: Surveyor, { simulate }: CallSimulator): CallKeeper => {
+/** `simulator`: null until it is there. */
+export const createCallKeeper = (
+  { numberOf }: Surveyor,
+  simulator: () => CallSimulator | null
+): CallKeeper => {
   const kept = new RecentCache<number, readonly CallSummary[]>(200);
   let begun: { readonly key: number; readonly steps: Steps<readonly CallSummary[]> } | null = null;
 
@@ -34,7 +38,7 @@ export const createCallKeeper = ({ numberOf }: Surveyor, { simulate }: CallSimul
     return key;
   };
 
-  function* summaries({ site }: Survey): Steps<readonly CallSummary[]> {
+  function* summaries({ simulate }: CallSimulator, { site }: Survey): Steps<readonly CallSummary[]> {
     const picture = yield* simulate(site, {});
     return picture?.channels.map(({ summary }) => summary) ?? [];
   }
@@ -45,12 +49,13 @@ export const createCallKeeper = ({ numberOf }: Surveyor, { simulate }: CallSimul
     of: (survey) => (survey.site.traffic ? (kept.peek(keyOf(survey)) ?? null) : null),
     isLeft,
     next: (survey) => {
-      if (!isLeft(survey)) {
+      const has = simulator();
+      if (!has || !isLeft(survey)) {
         begun = null;
         return false;
       }
       const key = keyOf(survey);
-      if (begun?.key !== key) begun = { key, steps: summaries(survey) };
+      if (begun?.key !== key) begun = { key, steps: summaries(has, survey) };
       const step = begun.steps.next();
       if (step.done) {
         kept.get(key, () => step.value);

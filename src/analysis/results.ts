@@ -3,6 +3,7 @@ import type { Point } from '#plan/schema';
 import type { Beat, ChannelReadout } from './beating/results';
 import type { CallSummary } from './calls/results';
 import type { DetectionHeight, PassReadout } from './passing/results';
+import type { TakeoffLine } from './takeoff/results';
 
 export * from './beating/results';
 
@@ -226,18 +227,30 @@ export interface ProbeReadout {
   readonly loops: readonly { readonly id: string; readonly deltaL_H: number }[];
 }
 
-export interface QuantityLine {
-  readonly subject: string;
-  readonly what: 'loop wire' | 'tail wire' | 'loop saw cut' | 'home run saw cut' | 'sealant' | 'lead-in';
-  readonly amount: number;
-  readonly unit: 'm' | 'm3';
+/** A line of the take-off as the report has it: how it came about, and where, is only shown. */
+export interface QuantityLine extends Pick<
+  TakeoffLine,
+  'id' | 'subject' | 'what' | 'item' | 'amount' | 'unit' | 'gross'
+> {
+  /** Of the gross amount, before whole packs; null where the price book says nothing. */
+  readonly cost: number | null;
 }
 
+/** Totals as the drawing says: no waste, no overcuts. */
 export interface Quantities {
   readonly wire_m: number;
   readonly sawCut_m: number;
   readonly sealant_m3: number;
   readonly leadIn_m: number;
+  /** Of one crew on the site. */
+  readonly crew_h: number;
+  /** Hours of all people in the crew together. */
+  readonly work_h: number;
+  readonly currency: string | null;
+  /** Of what is bought, in whole packs where the site asks for them; what has no price is not in it. */
+  readonly cost: number;
+  readonly contingency: number;
+  readonly costWithContingency: number;
   readonly lines: readonly QuantityLine[];
 }
 
@@ -268,11 +281,14 @@ export interface Assessment {
   readonly channels: readonly ChannelReadout[];
   /** Pairs that can run at the same time. */
   readonly beats: readonly Beat[];
+  /** Pairs that are not listed because all of them are clear and weaker than those that are. */
+  readonly weakerBeats: number;
   /** Null until computed: these follow an edit in later answers. */
   readonly passes: readonly PassReadout[] | null;
   readonly detectionHeights: readonly DetectionHeight[] | null;
   /** What the drawing's own traffic comes to; null also without one. */
   readonly calls: readonly CallSummary[] | null;
-  readonly quantities: Quantities;
+  /** Null on a page, which asks the take-off itself: its first answer must not wait for it. */
+  readonly quantities: Quantities | null;
   readonly findings: readonly Finding[];
 }

@@ -36,7 +36,7 @@ export function readKept(text: string) {
 
 export const copyName = (name: string): string => t('keeping.copyName', { name: name.slice(0, 180) });
 
-export async function recordFor(store: StateStore, slot: string): Promise<SiteRecord> {
+async function recordFor(store: StateStore, slot: string): Promise<SiteRecord> {
   const found = await store.records().catch(() => []);
   return recordOf(
     slot,

@@ -1,6 +1,7 @@
 /** The site that is open: whose it is, where it is kept, which file it has, and how another one takes its place. */
 import type { Editor } from '#editor/types';
 import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { updateSite } from '#plan/edits/index';
 import { readNewer } from '#plan/newer';
 import { readSite, writeSite } from '#plan/read';
@@ -9,7 +10,6 @@ import type { Site } from '#plan/schema';
 import { createAutosave, type Autosave, type SaveState } from '#storage/autosave';
 import {
   fileNameFor,
-  LARGEST_FILE,
   openFile,
   readContent,
   saveFile,
@@ -18,7 +18,6 @@ import {
   type FileHost,
   type Opened
 } from '#storage/files';
-import { refusalOf } from '#storage/refusal';
 import type { KeptState, SetAside } from '#storage/states';
 import type { StoredValue } from '#storage/stored-value';
 import type { RefusedFile, Salvage, Saving } from '#ui/bench';
@@ -27,6 +26,7 @@ import { copyName, enterSlot, freshSlot, type Desk } from './enter-slot';
 import { withPicturesOfFile } from './file-pictures';
 import { FileRecord } from './file-record.svelte';
 import { InstallOffer } from './install.svelte';
+import { tooLarge, unreadable } from './refused';
 import type { Start } from './start';
 
 export interface KeptWorkParts extends Desk {
@@ -35,8 +35,6 @@ export interface KeptWorkParts extends Desk {
   /** Which slot this tab has, over a reload. */
   readonly tabSlot: StoredValue<string | null>;
 }
-
-const megabytes = (bytes: number) => (bytes / 1e6).toFixed(0);
 
 function after(delay: number, callback: () => void): () => void {
   const timer = setTimeout(callback, delay * 1000);
@@ -68,6 +66,8 @@ export class KeptWork implements Keeping {
   readonly #install = new InstallOffer();
   /** As the editor has it. */
   #site: Site;
+  /** That was written to, or asked to be. */
+  #keptSlot: string | null = null;
   #newerText: string | null = null;
   #isOpening = false;
 
@@ -111,8 +111,16 @@ export class KeptWork implements Keeping {
     if (this.#isOpening || this.#tenure !== 'own') return;
     this.#recoveredFrom = null;
     this.#linkNotice = null;
+    this.#keptSlot = this.#slot;
     this.#autosave.changed(site);
     this.#file.follow(site);
+  }
+
+  /** Also a site in which nothing was changed yet, such as the demo: once a visit. */
+  keepSite(): void {
+    if (this.#tenure !== 'own' || this.#keptSlot === this.#slot) return;
+    this.#keptSlot = this.#slot;
+    this.#autosave.changed(this.#site);
   }
 
   get slot() {
@@ -222,7 +230,7 @@ export class KeptWork implements Keeping {
     try {
       this.#take(await openFile(this.#parts.files()));
     } catch (problem) {
-      this.#refuseUnreadable(t('file.chosen'), problem);
+      this.#refusedFile = unreadable(t('file.chosen'), problem);
     }
   }
 
@@ -230,7 +238,7 @@ export class KeptWork implements Keeping {
     try {
       this.#take(await readContent(file));
     } catch (problem) {
-      this.#refuseUnreadable(file.name, problem);
+      this.#refusedFile = unreadable(file.name, problem);
     }
   }
 
@@ -251,7 +259,7 @@ export class KeptWork implements Keeping {
     const shown = this.#site;
     const site = await withPicturesOfFile(shown, handle);
     if (site !== shown && this.#site === shown)
-      this.#editor.commit({ label: t('underlay.step.recovered'), site });
+      this.#editor.commit({ label: saying('underlay.step.recovered'), site });
     const text = writeSite(site);
     const saved = await saveFile(this.#parts.files(), text, fileNameFor(site.name), handle);
     if (saved.kind === 'cancelled' || slot !== this.#slot) return;
@@ -317,7 +325,7 @@ export class KeptWork implements Keeping {
     if (!found || tenure === 'newer release') {
       this.#parts.tenancy.release(slot);
       const reason = refusal?.detail ?? t('keeping.nothingReadable');
-      this.#refuseUnreadable(t('keeping.site'), new Error(reason));
+      this.#refusedFile = unreadable(t('keeping.site'), new Error(reason));
       return;
     }
     this.#show(found.document, slot, tenure);
@@ -349,12 +357,7 @@ export class KeptWork implements Keeping {
   #take(opened: Opened) {
     if (opened.kind === 'cancelled') return;
     if (opened.kind === 'too large') {
-      const problem = {
-        path: '',
-        found: t('file.tooLarge', { size: megabytes(opened.size) }),
-        expected: t('file.atMost', { size: megabytes(LARGEST_FILE) })
-      };
-      this.#refusedFile = { name: opened.name, problems: [problem], isNewer: false };
+      this.#refusedFile = tooLarge(opened);
       return;
     }
     const { name, text, handle } = opened;
@@ -366,14 +369,5 @@ export class KeptWork implements Keeping {
     const isNewer = readNewer(text) !== null;
     this.#newerText = isNewer ? text : null;
     this.#refusedFile = { name, problems: reading.problems, isNewer };
-  }
-
-  #refuseUnreadable(name: string, problem: unknown) {
-    const found = t('file.unreadable', { reason: refusalOf(problem).detail });
-    this.#refusedFile = {
-      name,
-      problems: [{ path: '', found, expected: t('file.readable') }],
-      isNewer: false
-    };
   }
 }

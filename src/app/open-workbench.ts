@@ -5,10 +5,12 @@ import { speakFirstWords } from '#i18n/first-words';
 import { speakLanguage } from '#i18n/load';
 import { browserFileHost } from '#storage/browser-file-host';
 import { createDatabaseStore } from '#storage/database';
+import { createDraftStore } from '#storage/drafts';
 import { leaveLastWords, takeLastWords } from '#storage/last-words';
 import { askToPersist } from '#storage/persistence';
 import { createStoredValue, type TextStorage } from '#storage/stored-value';
 import { createTenancy } from '#storage/tenancy';
+import { withWords } from '#ui/parts/with-words';
 import { readSettings } from '#ui/settings';
 import { connectWorker } from '#workers/connect';
 import { FORMAT, freshOwner, type Desk } from './enter-slot';
@@ -19,6 +21,21 @@ import { Workbench } from './workbench.svelte';
 
 function channel(): BroadcastChannel | null {
   return 'BroadcastChannel' in window ? new BroadcastChannel('kerfline') : null;
+}
+
+/** Seconds. Whoever prints by the browser's own menu must find a sheet; nobody waits for what that takes. */
+const STAND_READY_AFTER = 5;
+
+function standReadyToPrint(bench: Workbench): void {
+  setTimeout(() => {
+    withWords(() => import('./printing'))().then(
+      (printing) => {
+        printing.standReadyToPrint(bench);
+      },
+      // without it the page itself is printed
+      () => {}
+    );
+  }, STAND_READY_AFTER * 1000);
 }
 
 /** The address without what was only an order to the page. */
@@ -67,6 +84,7 @@ export async function openWorkbench(asked: URLSearchParams): Promise<Workbench> 
     start,
     tabSlot,
     settings,
+    drafts: createDraftStore(lastWords, Date.now),
     files: browserFileHost,
     connect: connectWorker,
     version
@@ -95,5 +113,6 @@ export async function openWorkbench(asked: URLSearchParams): Promise<Workbench> 
   listen(document, 'visibilitychange', () => {
     if (document.visibilityState === 'hidden') void opened.flush();
   });
+  standReadyToPrint(opened);
   return opened;
 }

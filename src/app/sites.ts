@@ -1,6 +1,7 @@
 /** What can be done with the sites that are kept. Loaded when their list is first looked at. */
 import { dateTime } from '#i18n/locale';
 import { t } from '#i18n/message';
+import { saying, type Words } from '#i18n/saying';
 import { demoSite } from '#plan/demo';
 import { updateSite } from '#plan/edits/index';
 import { writeSite } from '#plan/read';
@@ -27,7 +28,7 @@ export interface SitesParts extends Desk {
   readonly open: (slot: string) => Promise<void>;
   readonly openNew: (site: Site) => void;
   /** A step of the open site, which is kept as a state of its own. */
-  readonly change: (site: Site, label: string) => void;
+  readonly change: (site: Site, label: Words) => void;
 }
 
 /** How long something lies in the bin, milliseconds. */
@@ -102,7 +103,7 @@ export function createSites(parts: SitesParts): Sites {
 
     async rename(slot, name) {
       if (slot === parts.here()) {
-        parts.change(updateSite(parts.site(), { name }), t('site.name'));
+        parts.change(updateSite(parts.site(), { name }), saying('site.name'));
         return parts.flush();
       }
       await alone(slot, async () => {
@@ -148,7 +149,7 @@ export function createSites(parts: SitesParts): Sites {
       const mark = (await store.marks())
         .filter(isStateMark)
         .find((each) => each.slot === slot && each.begun === begun);
-      parts.change(site, t('keeping.goBackStep', { time: dateTime(mark?.savedAt ?? begun) }));
+      parts.change(site, saying('keeping.goBackStep', { time: () => dateTime(mark?.savedAt ?? begun) }));
       await parts.flush();
     }
   };

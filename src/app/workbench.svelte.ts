@@ -1,19 +1,37 @@
 /** Everything that the page works on, in one place: each thing that changes is one `$state.raw`, replaced as a whole. */
 import { MediaQuery } from 'svelte/reactivity';
+import type { DesignResults } from '#analysis/designs/results';
 import type { Asked, QuestionKind } from '#analysis/questions';
 import type { Assessment } from '#analysis/results';
-import type { MapPicture, Moment } from '#canvas/frame';
+import type { Place } from '#analysis/takeoff/results';
+import type { ExportKind } from '#exchange/files/exported';
+import type { Job } from '#exchange/job';
+import type { Paper, Sheet } from '#exchange/sheet/page';
+import type { Table } from '#exchange/tables/table';
+import type { GhostPicture } from '#scenes/designs';
+import type { CuttingPicture, FieldOverlay, MapPicture, Moment } from '#scenes/frame';
 import { createEditor } from '#editor/create-editor';
-import type { Editor, EditorState } from '#editor/types';
+import { SNAP_SWITCHES, snapSwitches } from '#editor/snap-settings';
+import type { Editor, EditorState, SnapSettings } from '#editor/types';
 import { languageOf } from '#i18n/choose';
 import { speakLanguage } from '#i18n/load';
 import { spokenLanguage, type Language } from '#i18n/message';
 import { updateSite } from '#plan/edits/index';
-import type { Site } from '#plan/schema';
-import { withoutPictures } from '#plan/underlays';
+import type { DisplayUnits, Site } from '#plan/schema';
+import type { DraftStore } from '#storage/drafts';
 import type { FileContent } from '#storage/files';
 import type { StoredValue } from '#storage/stored-value';
-import type { Bench, Calculation, PointedPair, Salvage } from '#ui/bench';
+import type {
+  AskOptions,
+  Bench,
+  Calculation,
+  Drafts,
+  ExportOutcome,
+  ExportWishes,
+  PictureKind,
+  PointedPair,
+  Salvage
+} from '#ui/bench';
 import { frameWork } from '#ui/plan/framing';
 import type { SampleName } from '#ui/samples';
 import type { LanguageChoice, Settings } from '#ui/settings';
@@ -21,10 +39,12 @@ import { createAssessmentClient, type AssessmentClient } from '#workers/client';
 import type { Connect } from '#workers/transport';
 import { KeptWork, type KeptWorkParts } from './kept-work.svelte';
 import { sampleSite } from './samples';
+import { toWorker } from './to-worker';
 import { ReleaseWatch } from './update.svelte';
 
 export interface Parts extends KeptWorkParts {
   readonly settings: StoredValue<Settings>;
+  readonly drafts: DraftStore;
   readonly connect: Connect;
   readonly version: string;
 }
@@ -42,16 +62,34 @@ function after(delay: number, callback: () => void): () => void {
 export class Workbench implements Bench {
   readonly editor: Editor;
   readonly version: string;
+  readonly drafts: Drafts = {
+    read: (name) => this.#parts.drafts.read(this.#kept.slot, name),
+    keep: (name, draft) => {
+      const refusal = this.#parts.drafts.keep(this.#kept.slot, name, draft);
+      // a draft of a site that is nowhere would not be found again
+      this.#kept.keepSite();
+      return refusal === null ? 'kept' : refusal === 'full' ? 'full' : 'refused';
+    },
+    drop: (name) => {
+      this.#parts.drafts.drop(this.#kept.slot, name);
+    }
+  };
 
   #state: EditorState;
   #revision = $state.raw(0);
   #answer = $state.raw<{ readonly revision: number; readonly assessment: Assessment } | null>(null);
   #calculation = $state.raw<Calculation>({ kind: 'working' });
   #settings: Settings;
+  #displayUnits = $state.raw<DisplayUnits>('metric');
   #language = $state.raw<Language>(spokenLanguage());
   #pointed = $state.raw<PointedPair | null>(null);
   #map = $state.raw<MapPicture | null>(null);
+  #field = $state.raw<FieldOverlay | null>(null);
   #moment = $state.raw<Moment | null>(null);
+
+  #marked = $state.raw<readonly Place[]>([]);
+  #cutting = $state.raw<CuttingPicture | null>(null);
+  #ghost = $state.raw<GhostPicture | null>(null);
 
   readonly #parts: Parts;
   readonly #client: AssessmentClient;
@@ -59,6 +97,7 @@ export class Workbench implements Bench {
   readonly #release = new ReleaseWatch();
   readonly #dark = new MediaQuery('(prefers-color-scheme: dark)');
   #asked: Site | null = null;
+  #snap: SnapSettings | null = null;
   /** Of the site that is open. */
   #firstRevision = 0;
 
@@ -68,6 +107,8 @@ export class Workbench implements Bench {
     this.editor = createEditor(parts.start.site);
     this.#state = $state.raw(this.editor.state);
     this.#settings = $state.raw(parts.settings.get());
+    const { snapping, snapTolerance: tolerance } = this.#settings;
+    this.editor.setSnap({ ...this.editor.state.snap, ...snapping, tolerance });
     this.#kept = new KeptWork(parts, this.editor, (open) => {
       this.#forget();
       open();
@@ -93,14 +134,21 @@ export class Workbench implements Bench {
 
   /** Each new drawing, a gesture's draft included, is a revision that is asked about; each new document is kept. */
   #follow(state: EditorState): void {
+    if (state.snap !== this.#snap) this.#keepSwitches((this.#snap = state.snap));
     this.#state = state;
     const shown = state.draft ?? state.site;
+    if (shown.displayUnits !== this.#displayUnits) this.#displayUnits = shown.displayUnits;
     if (shown !== this.#asked) {
       this.#asked = shown;
       this.#revision++;
-      this.#client.request(withoutPictures(shown), this.#revision);
+      this.#client.request(toWorker(shown), this.#revision);
     }
     this.#kept.follow(state.site);
+  }
+
+  #keepSwitches(snap: SnapSettings): void {
+    if (!SNAP_SWITCHES.every((name) => snap[name] === this.#settings.snapping[name]))
+      this.change({ snapping: snapSwitches((name) => snap[name]) });
   }
 
   get state() {
@@ -108,6 +156,9 @@ export class Workbench implements Bench {
   }
   get shown() {
     return this.#state.draft ?? this.#state.site;
+  }
+  get displayUnits() {
+    return this.#displayUnits;
   }
   get assessment() {
     return this.#answer?.assessment ?? null;
@@ -166,21 +217,28 @@ export class Workbench implements Bench {
     const language = spokenLanguage();
     if (language === this.#language) return;
     document.documentElement.lang = language;
+    this.editor.retell();
     this.#language = language;
     // the worker's texts are the old language's
     this.#revision++;
-    this.#client.request(withoutPictures(this.shown), this.#revision);
+    this.#client.request(toWorker(this.shown), this.#revision);
   }
 
   retryCalculation() {
     this.#client.retry();
   }
 
-  ask<K extends QuestionKind>(kind: K, asked: Asked<K>, onShare?: (share: number) => void) {
-    return this.#client.ask({ kind, site: withoutPictures(this.shown), asked }, onShare);
+  ask<K extends QuestionKind>(
+    kind: K,
+    asked: Asked<K>,
+    onShare?: (share: number) => void,
+    { site = this.shown, desk }: AskOptions = {}
+  ) {
+    const question = { kind, site: toWorker(site, kind), asked };
+    return this.#client.ask(desk === undefined ? question : { ...question, desk }, onShare);
   }
-  dropQuestion(kind: QuestionKind) {
-    this.#client.drop(kind);
+  dropQuestion(kind: QuestionKind, desk?: string) {
+    this.#client.drop(kind, desk);
   }
 
   get pointed() {
@@ -195,11 +253,71 @@ export class Workbench implements Bench {
   layMap(map: MapPicture | null) {
     this.#map = map;
   }
+  get field() {
+    return this.#field;
+  }
+  layField(field: FieldOverlay | null) {
+    this.#field = field;
+  }
   get moment() {
     return this.#moment;
   }
   showMoment(moment: Moment | null) {
     this.#moment = moment;
+  }
+
+  get marked() {
+    return this.#marked;
+  }
+  markPlaces(places: readonly Place[]) {
+    this.#marked = places;
+  }
+  get cutting() {
+    return this.#cutting;
+  }
+  showCutting(cutting: CuttingPicture | null) {
+    this.#cutting = cutting;
+  }
+  get ghost() {
+    return this.#ghost;
+  }
+  layGhost(ghost: GhostPicture | null) {
+    this.#ghost = ghost;
+  }
+  async exportFile(kind: ExportKind, job: Job, wishes: ExportWishes = {}): Promise<ExportOutcome> {
+    const { exportFile } = await import('./exports');
+    return exportFile(this, kind, job, wishes);
+  }
+  async composeSheet(job: Job, paper: Paper = 'sheet'): Promise<Sheet> {
+    const { composedSheet } = await import('./exports');
+    return composedSheet(this, job, paper);
+  }
+  async checkReadings() {
+    const { reckonShown } = await import('./reckon');
+    return reckonShown(this, 'check-readings');
+  }
+
+  imports() {
+    return import('./imports');
+  }
+  async lessons() {
+    return (await import('./lessons')).lessonShelf;
+  }
+  async savePicture(svg: SVGSVGElement, name: string, kind: PictureKind, site?: string) {
+    const { savePicture } = await import('./take-away');
+    return savePicture(svg, name, kind, site ?? this.fileName ?? this.shown.name);
+  }
+  async tableOfDesigns(site: Site, results: readonly DesignResults[]) {
+    const { designsTables } = await import('#exchange/tables/designs');
+    return designsTables(site, results)[0] ?? null;
+  }
+  async saveTable(table: Table, name: string, _kind: 'csv', site?: string) {
+    const { saveTable } = await import('./take-away');
+    return saveTable(table, name, site ?? this.fileName ?? this.shown.name);
+  }
+  async download(text: string, name: string, mediaType: string) {
+    const { handOver } = await import('#storage/hand-over');
+    handOver(text, name, mediaType);
   }
 
   openNew(site: Site) {
@@ -248,7 +366,11 @@ export class Workbench implements Bench {
     this.#answer = null;
     this.#pointed = null;
     this.#map = null;
+    this.#field = null;
     this.#moment = null;
+    this.#marked = [];
+    this.#cutting = null;
+    this.#ghost = null;
     this.#firstRevision = this.#revision + 1;
   }
 }

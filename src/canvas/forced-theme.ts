@@ -1,5 +1,5 @@
 /** The drawing in the few colours that a person's system forces on everything: shape, dash and width tell the rest. */
-import type { Theme } from './theme';
+import type { Theme } from '#scenes/theme';
 
 /** Colours that a system names, as CSS does. */
 export const SYSTEM_COLOURS = ['Canvas', 'CanvasText', 'GrayText', 'LinkText', 'Highlight'] as const;

@@ -1,6 +1,6 @@
 /** What the browser and the system have to say about looks: forced colours, the size of texts, a sheet of white paper. */
 import { forcedTheme, SYSTEM_COLOURS, type SystemColours } from './forced-theme';
-import { THEMES, type Theme, type ThemeName } from './theme';
+import { THEMES, type Theme, type ThemeName } from '#scenes/theme';
 
 /** Pixels of the root's text in a browser that nobody has changed. */
 const USUAL_TEXT = 16;

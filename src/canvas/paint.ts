@@ -8,8 +8,8 @@ import type {
   RingsDrawing,
   Stroke,
   TextDrawing
-} from './drawing';
-import { twistedPair } from './twist';
+} from '#scenes/drawing';
+import { twistedPair } from '#scenes/twist';
 
 type Methods =
   | 'beginPath'

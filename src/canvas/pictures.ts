@@ -3,15 +3,7 @@
  * for views from afar, and let go when it is no longer on the plan.
  */
 import type { Picture, Underlay } from '#plan/schema';
-
-export type PictureState =
-  | { readonly kind: 'waiting' }
-  /** The bytes are there, and are no picture. */
-  | { readonly kind: 'broken' }
-  /** From the finest version to the coarsest, each half as large as the one before. */
-  | { readonly kind: 'ready'; readonly versions: readonly ImageBitmap[] };
-
-export type Pictures = ReadonlyMap<Picture, PictureState>;
+import type { Pictures, PictureState } from '#scenes/pictures';
 
 /** Versions, and the side in pixels below which none is made any more. */
 const MOST_VERSIONS = 4;

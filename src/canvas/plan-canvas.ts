@@ -1,10 +1,20 @@
 /** The plan on a Konva stage: five canvases on top of each other, each drawn again only when its part changed. */
 import Konva from 'konva/lib/Core.js';
 import type { Severity } from '#analysis/results';
+import type { Place } from '#analysis/takeoff/results';
 import type { Editor } from '#editor/types';
 import { visibleSite } from '#plan/layers';
-import { withTextsScaled, type Drawing } from './drawing';
-import type { Call, Frame, MapPicture, Moment, PointedPair } from './frame';
+import type { GhostPicture } from '#scenes/designs';
+import { withTextsScaled, type Drawing } from '#scenes/drawing';
+import type {
+  Call,
+  CuttingPicture,
+  FieldOverlay,
+  Frame,
+  MapPicture,
+  Moment,
+  PointedPair
+} from '#scenes/frame';
 import { listenToPointers } from './input/pointers';
 import { watchSpace } from './input/space';
 import { listenToWheel, type WheelHabit } from './input/wheel';
@@ -12,9 +22,11 @@ import { layers } from './layers/index';
 import { hasChanged, type LayerDefinition } from './layers/layer';
 import { watchLook } from './look';
 import { paint } from './paint';
-import { createPictureKeeper, type Pictures } from './pictures';
+import { createTileKeeper } from './line-tiles';
+import { createPictureKeeper } from './pictures';
 import { watchSize, type SurfaceSize } from './size';
-import type { ThemeName } from './theme';
+import type { Pictures } from '#scenes/pictures';
+import type { ThemeName } from '#scenes/theme';
 
 export interface PlanCanvasOptions {
   readonly theme?: ThemeName;
@@ -37,8 +49,16 @@ export interface PlanCanvas {
   setPointed(pair: PointedPair | null): void;
   /** Laid under the loops, or none. */
   setMap(map: MapPicture | null): void;
+  /** Section and currents that are looked at, or none. */
+  setField(field: FieldOverlay | null): void;
   /** Traffic at a moment, or none. */
   setMoment(moment: Moment | null): void;
+  /** Places to be highlighted. */
+  setMarked(places: readonly Place[]): void;
+  /** Whose order of cuts is shown, or none. */
+  setCutting(cutting: CuttingPicture | null): void;
+  /** Another design laid over the plan, or none. */
+  setGhost(ghost: GhostPicture | null): void;
   setTheme(theme: ThemeName): void;
   showLabels(shown: boolean): void;
   setWheel(habit: WheelHabit): void;
@@ -102,20 +122,26 @@ export function createPlanCanvas(
     calls: new Map(),
     pointed: null,
     map: null,
+    field: null,
     moment: null,
+    marked: [],
+    cutting: null,
     showsLabels: true,
-    pictures: new Map()
+    pictures: new Map(),
+    lineTiles: new Map()
   };
   let wheel: WheelHabit = options.wheel ?? 'zoom';
   let penDraws = options.penDraws ?? true;
   let shown = editor.state.draft ?? editor.state.site;
   let request: number | null = null;
   let isPanning = false;
+  let pixelRatio = 1;
   let isFitted = options.fit === false;
 
   function draw(): void {
     request = null;
     container.style.backgroundColor = frame.theme.paper;
+    tiles.show(frame, pixelRatio);
     for (const sheet of sheets) {
       const now = sheet.definition.dependsOn(frame);
       if (!hasChanged(sheet.drawn, now)) continue;
@@ -135,6 +161,9 @@ export function createPlanCanvas(
     draw();
   }
 
+  const tiles = createTileKeeper((lineTiles) => {
+    change({ lineTiles });
+  });
   const keeper = createPictureKeeper((pictures) => {
     change({ pictures });
     options.onPictures?.(pictures);
@@ -152,7 +181,8 @@ export function createPlanCanvas(
     return keyboardPoint !== null || (entry !== null && entry.active !== null);
   });
 
-  function resize({ width, height, pixelRatio }: SurfaceSize): void {
+  function resize({ width, height, pixelRatio: ratio }: SurfaceSize): void {
+    pixelRatio = ratio;
     stage.size({ width, height });
     for (const { layer } of sheets) layer.getCanvas().setPixelRatio(pixelRatio);
     for (const sheet of sheets) sheet.drawn = null;
@@ -202,8 +232,20 @@ export function createPlanCanvas(
     setMap: (map) => {
       change({ map });
     },
+    setField: (field) => {
+      change({ field });
+    },
     setMoment: (moment) => {
       change({ moment });
+    },
+    setMarked: (marked) => {
+      change({ marked });
+    },
+    setCutting: (cutting) => {
+      change({ cutting });
+    },
+    setGhost: (ghost) => {
+      change({ ghost });
     },
     setTheme: (theme) => {
       themeName = theme;
@@ -221,6 +263,7 @@ export function createPlanCanvas(
     destroy() {
       for (const stop of stops) stop();
       keeper.destroy();
+      tiles.destroy();
       if (request !== null) cancelAnimationFrame(request);
       stage.destroy();
     }

@@ -1,11 +1,6 @@
 /** The netlists that a command asks for, or why there are none. */
 import { netlistOf } from '#exchange/netlist';
-import type { Site } from '#plan/schema';
-
-interface OpenedSite {
-  readonly file: string;
-  readonly site: Site;
-}
+import type { OpenedSite } from './sites';
 
 type Netlists =
   { readonly ok: true; readonly text: string } | { readonly ok: false; readonly problems: readonly string[] };

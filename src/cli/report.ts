@@ -1,79 +1,126 @@
 /**
- * The headless report. All or nothing: if one file is bad, nothing goes to stdout.
- * Exit 0; 1 with --strict where a finding is a problem; 2 for a bad file or a bad command line.
+ * The headless report. All or nothing: if one file is bad, nothing is printed or written.
+ * Exit 0; 1 with --strict where a finding is a problem; 2 for a bad file, a bad command line, or what cannot be made.
  */
-import { readFileSync } from 'node:fs';
+import { writeFileSync } from 'node:fs';
 import { speakWhole } from '#i18n/whole';
 import { createAssessor } from '#analysis/assess';
-import { onlySection, reportJson, reportOf, type Report } from '#exchange/report';
+import { compareDesignsInSteps } from '#analysis/designs/compare-designs';
+import type { DesignResults } from '#analysis/designs/results';
+import { createMeans } from '#analysis/means';
+import { readingsReportInSteps } from '#analysis/fault-finding/readings-report';
+import type { Assessment } from '#analysis/results';
+import { finish } from '#analysis/steps';
+import { onlySection, reportJson, reportOf } from '#exchange/report';
+import { designsReported } from '#exchange/report-designs';
 import { reportCsv } from '#exchange/report-csv';
 import { reportText } from '#exchange/report-text';
-import { readSite } from '#plan/read';
 import type { Site } from '#plan/schema';
-import { readArguments } from './arguments';
+import { readArguments, type RequestReading } from './arguments';
+import { fileOf } from './files';
 import { netlistsOf } from './netlists';
+import { openSites, printable, type OpenedSite } from './sites';
 
 const BAD_INPUT = 2;
 
-const printable = (text: string): string => text.replace(/\p{Cc}/gu, '?');
+type Request = Extract<RequestReading, { ok: true }>['request'];
+type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
 
-const open = (file: string): Site | readonly string[] => {
-  let bytes: Buffer;
-  try {
-    bytes = readFileSync(file);
-  } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code;
-    const why =
-      code === 'ENOENT' ? 'there is no such file' : code === 'EISDIR' ? 'is a folder' : 'cannot be read';
-    return [`${printable(file)}: ${why}`];
-  }
-  const reading = readSite(bytes.toString('utf8').replace(/^\uFEFF/, ''));
-  if (reading.ok) return reading.site;
-  return reading.problems.map(({ message }) => `${printable(file)}: ${message}`);
+interface AssessedSite extends OpenedSite {
+  readonly assessment: Assessment;
+}
+
+const refuse = (...sentences: readonly string[]): number => {
+  process.stderr.write(`${sentences.join('\n')}\n`);
+  return BAD_INPUT;
 };
 
-const main = (): number => {
+const hand = (output: string | null, content: string | Uint8Array): number => {
+  if (output === null) {
+    process.stdout.write(content);
+    return 0;
+  }
+  try {
+    writeFileSync(output, content);
+    return 0;
+  } catch (error) {
+    return refuse(
+      `${printable(output)}: cannot be written (${(error as NodeJS.ErrnoException).code ?? '?'})`
+    );
+  }
+};
+
+/** Causes take a while: only a report that shows them reckons them. */
+const visitsFor = (only: Asked<'report'>['only'], site: Site) =>
+  only === null || only === 'readings' ? finish(readingsReportInSteps(site)) : [];
+
+const designsFor = (only: Asked<'report'>['only'], site: Site): readonly DesignResults[] => {
+  const designs = only === null || only === 'designs' ? designsReported(site) : [];
+  return designs.length > 0
+    ? finish(compareDesignsInSteps(site, { designs, pass: null }, createMeans()))
+    : [];
+};
+
+const reportsOf = ({ format, only }: Asked<'report'>, sites: readonly AssessedSite[]): string => {
+  const parts = sites.map(({ site, file, assessment }) => ({
+    part: onlySection(reportOf(site, file, assessment, visitsFor(only, site), designsFor(only, site)), only),
+    site
+  }));
+  if (format === 'csv') return reportCsv(parts.map(({ part }) => part));
+  if (format === 'text') return parts.map(({ part, site }) => reportText(part, site.displayUnits)).join('\n');
+  return parts.map(({ part }) => `${reportJson(part, parts.length === 1 ? 2 : 0)}\n`).join('');
+};
+
+/** Of geometry and counting alone: vehicles over hundreds of loops would take minutes that nobody waits for. */
+const DRAWN: ReadonlySet<string> = new Set([
+  'takeoff-csv',
+  'takeoff-xlsx',
+  'cutting-csv',
+  'cutting-xlsx',
+  'designs-csv',
+  'designs-xlsx',
+  'plan-svg',
+  'plan-dxf'
+] satisfies Asked<'file'>['file'][]);
+
+const needsFigures = (request: Asked<'report' | 'file'>): boolean =>
+  request.strict || request.kind === 'report' || !DRAWN.has(request.file);
+
+const contentOf = async (
+  request: Asked<'report' | 'file'>,
+  sites: readonly AssessedSite[]
+): ReturnType<typeof fileOf> => {
+  if (request.kind === 'report') return { ok: true, content: reportsOf(request, sites) };
+  const [{ assessment, ...opened }] = sites as readonly [AssessedSite];
+  const made = await fileOf(request.file, opened, assessment);
+  return made.ok ? made : { ok: false, problem: `${printable(opened.file)}: ${made.problem}` };
+};
+
+const main = async (): Promise<number> => {
   const reading = readArguments(process.argv.slice(2));
-  if (!reading.ok) {
-    process.stderr.write(`${reading.message}\n`);
-    return BAD_INPUT;
-  }
+  if (!reading.ok) return reading.isAsked ? hand(null, `${reading.message}\n`) : refuse(reading.message);
   const { request } = reading;
-  const { files, strict, language } = request;
-  speakWhole(language);
-  const opened = files.map((file) => ({ file, content: open(file) }));
-  const problems = opened.flatMap(({ content }) => ('format' in content ? [] : content));
-  if (problems.length > 0) {
-    process.stderr.write(`${problems.join('\n')}\n`);
-    return BAD_INPUT;
-  }
-  if (request.format === 'netlist') {
-    const sites = opened.flatMap(({ file, content }) =>
-      'format' in content ? [{ file: printable(file), site: content }] : []
-    );
+  speakWhole(request.language);
+  const opened = openSites(request.files);
+  if (!opened.ok) return refuse(...opened.problems);
+  if (request.kind === 'netlist') {
+    const sites = opened.sites.map(({ file, site }) => ({ file: printable(file), site }));
     const netlists = netlistsOf(sites, request.only);
-    if (netlists.ok) process.stdout.write(netlists.text);
-    else process.stderr.write(`${netlists.problems.join('\n')}\n`);
-    return netlists.ok ? 0 : BAD_INPUT;
+    return netlists.ok ? hand(request.output, netlists.text) : refuse(...netlists.problems);
   }
-  const { format, only } = request;
   const assessor = createAssessor();
-  const reports: { readonly report: Report; readonly site: Site }[] = opened.flatMap(({ file, content }) =>
-    'format' in content
-      ? [{ report: reportOf(content, file, assessor.assess(content, 'complete')), site: content }]
-      : []
+  const sites = opened.sites.map((each): AssessedSite => ({
+    ...each,
+    assessment: assessor.assess(each.site, needsFigures(request) ? 'complete' : 'prepared')
+  }));
+  const made = await contentOf(request, sites);
+  if (!made.ok) return refuse(made.problem);
+  const code = hand(request.output, made.content);
+  const isGrave = sites.some(({ assessment }) =>
+    assessment.findings.some(({ severity }) => severity === 'problem')
   );
-  const parts = reports.map(({ report, site }) => ({ part: onlySection(report, only), site }));
-  if (format === 'csv') process.stdout.write(reportCsv(parts.map(({ part }) => part)));
-  else if (format === 'text')
-    process.stdout.write(parts.map(({ part, site }) => reportText(part, site.displayUnits)).join('\n'));
-  else
-    process.stdout.write(
-      parts.map(({ part }) => `${reportJson(part, parts.length === 1 ? 2 : 0)}\n`).join('')
-    );
-  const grave = reports.some(({ report }) => report.findings.some(({ severity }) => severity === 'problem'));
-  return strict && grave ? 1 : 0;
+  return code === 0 && request.strict && isGrave ? 1 : code;
 };
 
 // not process.exit: a pipe may still be taking what was written
-process.exitCode = main();
+process.exitCode = await main();

@@ -1,5 +1,6 @@
 /** What is selected, as arranging sees it; and the two arrangements that somebody types figures for. */
 import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { repeatAlongLane, setGaps, type Item, type Repeated, type Row } from '#plan/edits/index';
 import { isLocked } from '#plan/layers';
 import type { Lane, Point, Site } from '#plan/schema';
@@ -7,7 +8,7 @@ import { centreOf } from '#plan/shapes/index';
 import { boxCentre } from './geometry/box';
 import { laneAt } from './geometry/lanes';
 import { unlockedOf } from './locks';
-import { describeRefs } from './selection';
+import { sayRefs } from './selection';
 import { boxOf, laneOf, loopOf, pointsOf, probeOf } from './things';
 import type { Editor, EditorState, Ref } from './types';
 
@@ -52,7 +53,7 @@ export function setGap(editor: Editor, row: Row, gap: number): boolean {
   const refs = typeof row === 'string' ? selection : besideLanes(selection);
   const next = setGaps(site, itemsOf(site, refs), row, gap);
   if (next === site) return false;
-  const label = t('step.gapThings', { things: describeRefs(unlockedOf(site, refs)) });
+  const label = saying('step.gapThings', { things: sayRefs(unlockedOf(site, refs)) });
   editor.commit({ label, site: next });
   return true;
 }
@@ -63,7 +64,7 @@ export function repeatSelection(editor: Editor, lane: Lane, count: number, pitch
   const things = besideLanes(selection);
   const repeated = repeatAlongLane(site, { things, lane, count, pitch, anchorOf });
   if (repeated.made > 0) {
-    const label = t('step.repeatThings', { things: describeRefs(things) });
+    const label = saying('step.repeatThings', { things: sayRefs(things) });
     editor.commit({ label, site: repeated.site, selection: [...things, ...repeated.things] });
   }
   if (repeated.made < count) editor.say(t('notice.repeated', { count: repeated.made, wanted: count }));

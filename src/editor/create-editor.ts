@@ -13,6 +13,7 @@ import {
   redone,
   sealed,
   undoLabel,
+  undoLabels,
   undone,
   type History,
   type Moment
@@ -272,7 +273,8 @@ export function createEditor(site: Site): Editor {
     },
     ask: (asked) => update({ asked }),
     say: (text) => update({ notice: { text } }),
-    undoSteps: () => history.past.map(({ label }) => label).reverse(),
+    retell: () => update({ undoLabel: undoLabel(history), redoLabel: redoLabel(history) }),
+    undoSteps: () => undoLabels(history),
     setReadOnly: (isReadOnly) => update({ isReadOnly, ...(isReadOnly ? rest() : {}) }),
     enter: (field, text) => desk.enter(field, text),
     commitEntry: () => desk.commit(),

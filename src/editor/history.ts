@@ -1,4 +1,5 @@
 /** Undo and redo by snapshots: sites are immutable and share what did not change, so a snapshot costs a pointer. */
+import { told, type Words } from '#i18n/saying';
 import type { Site } from '#plan/schema';
 import type { Ref } from './types';
 
@@ -8,7 +9,7 @@ export interface Moment {
 }
 
 interface Entry {
-  readonly label: string;
+  readonly label: Words;
   readonly before: Moment;
   readonly after: Moment;
   readonly merge: string | undefined;
@@ -60,5 +61,11 @@ export function redone(history: History): { history: History; moment: Moment } |
   };
 }
 
-export const undoLabel = (history: History): string | null => history.past.at(-1)?.label ?? null;
-export const redoLabel = (history: History): string | null => history.future.at(-1)?.label ?? null;
+const nameOf = (entry: Entry | undefined): string | null => (entry ? told(entry.label) : null);
+
+/** In the language that is spoken now. */
+export const undoLabel = (history: History): string | null => nameOf(history.past.at(-1));
+export const redoLabel = (history: History): string | null => nameOf(history.future.at(-1));
+/** Names of the steps that can be undone, the latest first. */
+export const undoLabels = ({ past }: History): readonly string[] =>
+  past.map(({ label }) => told(label)).reverse();

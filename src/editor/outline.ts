@@ -72,7 +72,8 @@ export function outlineOf(site: Site): OutlineItem[] {
     ...site.underlays.map((underlay) => {
       const { width, height } = pixelsOf(underlay);
       const size = sizeText(site, width * underlay.metresPerPixel, height * underlay.metresPerPixel);
-      return item(site, { kind: 'underlay', id: underlay.id }, t('outline.picture'), size, null);
+      const what = t(underlay.lines ? 'outline.lines' : 'outline.picture');
+      return item(site, { kind: 'underlay', id: underlay.id }, what, size, null);
     })
   ];
 }

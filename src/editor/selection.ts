@@ -1,4 +1,5 @@
 import { t } from '#i18n/message';
+import type { Saying } from '#i18n/saying';
 import { isHidden } from '#plan/layers';
 import type { Site } from '#plan/schema';
 import type { Ref } from './types';
@@ -67,3 +68,9 @@ export function describeRefs(refs: readonly Ref[]): string {
   const count = refs.length;
   return kinds.size > 1 ? t('things.mixed', { count }) : t(`things.${kind}`, { count });
 }
+
+/** The same, for words that are kept. */
+export const sayRefs =
+  (refs: readonly Ref[]): Saying =>
+  () =>
+    describeRefs(refs);

@@ -1,6 +1,6 @@
 import type { DisplayUnits } from '#plan/schema';
 import { INCH } from '#units/constants';
-import type { DrawingOptions, SnapSettings } from './types';
+import type { DrawingOptions, SnapSettings, SnapSwitch } from './types';
 
 /** A tenth of a metre or half a foot: round in the system that the drawing shows. */
 const GRID_STEP: Readonly<Record<DisplayUnits, number>> = { metric: 0.1, imperial: 6 * INCH };
@@ -17,6 +17,23 @@ export const defaultSnap = (units: DisplayUnits): SnapSettings => ({
   gaps: true,
   tolerance: 8
 });
+
+export const SNAP_SWITCHES = [
+  'grid',
+  'objects',
+  'showGrid',
+  'corners',
+  'centres',
+  'edges',
+  'lanes',
+  'gaps'
+] as const satisfies readonly SnapSwitch[];
+
+export type SnapSwitches = Readonly<Record<SnapSwitch, boolean>>;
+
+/** Each switch as `isOn` has it. */
+export const snapSwitches = (isOn: (name: SnapSwitch) => boolean): SnapSwitches =>
+  Object.fromEntries(SNAP_SWITCHES.map((name) => [name, isOn(name)])) as unknown as SnapSwitches;
 
 export const DEFAULT_DRAWING: DrawingOptions = {
   laneCount: 1,

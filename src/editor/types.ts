@@ -1,5 +1,6 @@
 /** The editor's vocabulary: what a hand can point at, do and see. No DOM; canvas and ui translate events into these. */
 import type { PlainMessageKey } from '#i18n/message';
+import type { Words } from '#i18n/saying';
 import type { ArrowTurn, Opening, Point, Site } from '#plan/schema';
 import type { EntryValues, DimensionEntry } from './dimension-entry';
 
@@ -91,6 +92,11 @@ export interface SnapSettings {
   readonly tolerance: number;
 }
 
+/** What of it is on or off. */
+export type SnapSwitch = {
+  [Key in keyof SnapSettings]: SnapSettings[Key] extends boolean ? Key : never;
+}[keyof SnapSettings];
+
 /** How the tools draw until told otherwise; private to the tab, never in the document. */
 export interface DrawingOptions {
   /** Lanes side by side in one go. */
@@ -143,7 +149,8 @@ export interface EditorState {
 
 /** A named step: the menu says "Undo <label>". */
 export interface Step {
-  readonly label: string;
+  /** In words that are said anew in another language, where they are not a name. */
+  readonly label: Words;
   readonly site: Site;
   readonly selection?: readonly Ref[];
   /** Steps in a row with the same key become one step: a held arrow key is undone at once. */
@@ -192,6 +199,8 @@ export interface Editor {
   ask(what: EditorState['asked']): void;
   /** Tells whoever works here something that the drawing itself does not show. */
   say(text: string): void;
+  /** Says the names of the steps again, in another language. */
+  retell(): void;
   /** Names of the steps that can be undone, the latest first. */
   undoSteps(): readonly string[];
   /** What a field of the open entry holds, as typed; null lets the pointer have it again. */

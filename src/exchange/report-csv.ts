@@ -14,7 +14,7 @@ const isPlain = (value: unknown): value is Cell => typeof value !== 'object' || 
 
 /** What tells one row of a circuit from the next: several vehicles, paths or loops. */
 const furtherOf = (row: Readonly<Record<string, unknown>>): string[] => [
-  ...['vehicle', 'lane', 'loop'].flatMap((key) => {
+  ...['day', 'vehicle', 'lane', 'loop'].flatMap((key) => {
     const name = row[key];
     return typeof name === 'string' ? [name] : [];
   }),
@@ -47,8 +47,15 @@ const rowsOf = (value: object, subject: string, prefix: string): [string, string
     );
   });
 
+/** Why a cause is held likely is told in sentences, which are left to JSON. */
+const withoutEvidence = (visits: PartialReport['readings']) =>
+  visits?.map(({ causes, ...visit }) => ({
+    ...visit,
+    causes: causes.map(({ probability, faults }) => ({ probability, faults }))
+  }));
+
 const sectionRows = (report: PartialReport, section: Section): [string, string, Cell][] => {
-  const content = report[section];
+  const content = section === 'readings' ? withoutEvidence(report.readings) : report[section];
   if (content === undefined) return [];
   if (!Array.isArray(content)) return rowsOf(content, '', '');
   return (content as readonly object[]).flatMap((row, index) =>

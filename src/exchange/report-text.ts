@@ -13,13 +13,17 @@ import {
   steelBlock
 } from './report-text-model';
 import { callBlock, heightBlock, passBlock } from './report-text-passes';
+import { designsBlock } from './report-text-designs';
+import { cuttingBlock } from './report-text-cutting';
+import { quantityBlock } from './report-text-quantities';
+import { readingsBlock } from './report-text-readings';
 import { block } from './text-table';
 
 export const reportText = (report: PartialReport, system: UnitSystem): string => {
   const say = (value: number, kind: QuantityKind): string => format(value, kind, system).text;
   const lines = [`${report.site}  (${report.file})`];
   const { loops, couplings, circuits, probes, passes, detectionHeights, calls } = report;
-  const { channels, beats, quantities, findings } = report;
+  const { channels, beats, quantities, cutting, readings, findings, designs } = report;
   if (loops)
     lines.push(
       ...block(
@@ -124,30 +128,15 @@ export const reportText = (report: PartialReport, system: UnitSystem): string =>
   if (calls) lines.push(...callBlock(calls));
   if (channels) lines.push(...channelBlock(channels, say));
   if (beats) lines.push(...beatBlock(beats, say));
-  if (quantities)
-    lines.push(
-      ...block(
-        'Quantities',
-        [
-          ['subject', 'what', 'amount'],
-          ...quantities.lines.map(({ subject, what, amount, unit }) => [
-            subject,
-            what,
-            say(amount, unit === 'm' ? 'length' : 'volume')
-          ]),
-          ['total', 'wire', say(quantities.wire_m, 'length')],
-          ['total', 'saw cut', say(quantities.sawCut_m, 'length')],
-          ['total', 'sealant', say(quantities.sealant_m3, 'volume')],
-          ['total', 'lead-in', say(quantities.leadIn_m, 'length')]
-        ],
-        'nothing'
-      )
-    );
+  if (quantities) lines.push(...quantityBlock(quantities, say));
+  if (cutting) lines.push(...cuttingBlock(cutting, say));
+  if (readings) lines.push(...readingsBlock(readings, say));
   if (findings) {
     lines.push('', 'Findings');
     if (findings.length === 0) lines.push('  none');
     for (const { severity, message, advice } of findings)
       lines.push(`  ${severity.toUpperCase()}: ${message}`, `    ${advice}`);
   }
+  if (designs) lines.push(...designsBlock(designs, say));
   return `${lines.join('\n')}\n`;
 };

@@ -24,7 +24,7 @@ export type PlainMessageKey = {
 }[MessageKey];
 
 type Values<Name extends string> = { readonly [N in Name]: N extends 'count' ? number : string | number };
-type Arguments<Key extends MessageKey> = [NamesOf<Messages[Key]>] extends [never]
+export type Arguments<Key extends MessageKey> = [NamesOf<Messages[Key]>] extends [never]
   ? []
   : [values: Values<NamesOf<Messages[Key]>>];
 
@@ -57,6 +57,22 @@ export function speak(next: Language, messages: Readonly<Record<string, Text>>):
   plural = new Intl.PluralRules(next);
 }
 
+/** The keys of the messages that read so, with nothing to fill in. */
+export const keysOf = (text: string): readonly PlainMessageKey[] =>
+  Object.entries(spoken)
+    .filter(([, message]) => message === text)
+    .map(([key]) => key as PlainMessageKey);
+
+/** Marks that turn the direction of whatever follows them: in a name they would turn the rest of the sentence. */
+const TURNING = /[\u202a-\u202e\u2066-\u2069]/g;
+const RIGHT_TO_LEFT = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/;
+
+/** A value that leaves the words around it where they are. */
+function contained(value: string): string {
+  const plain = value.replace(TURNING, '');
+  return RIGHT_TO_LEFT.test(plain) ? `\u2068${plain}\u2069` : plain;
+}
+
 /** The message of that key; a message with `one` and `other` is chosen by its `count`. */
 export function t<Key extends MessageKey>(key: Key, ...[values]: Arguments<Key>): string {
   const message = spoken[key] ?? key;
@@ -67,6 +83,6 @@ export function t<Key extends MessageKey>(key: Key, ...[values]: Arguments<Key>)
       : message[plural.select(Number(given?.['count'])) === 'one' ? 'one' : 'other'];
   return text.replace(/\{(\w+)\}/g, (_, name: string) => {
     const value = given?.[name] ?? '';
-    return typeof value === 'number' ? String(value).replace('.', DECIMAL_SIGNS[language]) : value;
+    return typeof value === 'number' ? String(value).replace('.', DECIMAL_SIGNS[language]) : contained(value);
   });
 }

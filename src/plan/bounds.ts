@@ -50,7 +50,13 @@ export const BOUNDS = {
   leafTravel: { min: -50, max: 50 },
   dimensionOffset: { min: -100, max: 100 },
   metresPerPixel: { min: 1e-5, max: 100 },
-  opacity: { min: 0.05, max: 1 }
+  opacity: { min: 0.05, max: 1 },
+  money: { min: 0, max: 1e9 },
+  /** Metres an hour. */
+  pace: { min: 0.1, max: 10_000 },
+  blade: { min: 0.05, max: 2 },
+  core: { min: 0.005, max: 0.5 },
+  pack: { min: 1e-6, max: 1e6 }
 } as const;
 
 /** How many of each the document may hold. */
@@ -79,7 +85,14 @@ export const COUNTS = {
   arrivals: 2_000,
   steel: 100,
   readings: 10_000,
+  instruments: 50,
   points: 400,
+  /** Of an underlay's lines: paths, and points of one. */
+  linePaths: 20_000,
+  linePoints: 2_000,
+  prices: 200,
   nameLength: 200,
-  noteLength: 4_000
+  noteLength: 4_000,
+  /** Designs kept beside the present one. */
+  variants: 24
 } as const;

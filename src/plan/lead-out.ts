@@ -52,14 +52,17 @@ export const pathLength = (path: readonly Point[]): number =>
 const lengthAlong = (path: readonly Point[], allowance: number, most: number): number =>
   Math.min(most, tidyLength(pathLength(path) + allowance));
 
-function followedLoop(site: Site, loop: Loop): Loop {
+/** What a drawn length depends on: the present design's, or a variant's. */
+type Routed = Pick<Site, 'marks' | 'loops' | 'circuits'>;
+
+function followedLoop(site: Routed, loop: Loop): Loop {
   const path = tailPath(site, loop);
   if (!path || !loop.tail.route) return loop;
   const length = lengthAlong(path, loop.tail.route.allowance, BOUNDS.tail.max);
   return length === loop.tail.length ? loop : { ...loop, tail: { ...loop.tail, length } };
 }
 
-function followedCircuit(site: Site, circuit: Circuit): Circuit {
+function followedCircuit(site: Routed, circuit: Circuit): Circuit {
   const path = leadInPath(site, circuit);
   const { leadIn } = circuit;
   if (!path || !leadIn.route) return circuit;
@@ -68,10 +71,18 @@ function followedCircuit(site: Site, circuit: Circuit): Circuit {
 }
 
 /** The site with every drawn length as long as it is drawn; the same site where they are so already. */
-export function followRoutes(site: Site): Site {
+export function followRoutes<T extends Routed>(site: T): T {
   const loops = mapped(site.loops, (loop) => followedLoop(site, loop));
   const circuits = mapped(site.circuits, (circuit) => followedCircuit(site, circuit));
   return withList(withList(site, 'loops', loops), 'circuits', circuits);
+}
+
+/** The same for every variant; they do not change under a hand, so that reading a file is the place for it. */
+export function followVariants(site: Site): Site {
+  const variants =
+    site.variants &&
+    mapped(site.variants, (variant) => withList(variant, 'design', followRoutes(variant.design)));
+  return withList(site, 'variants', variants);
 }
 
 /** The mark of that kind nearest to a point; undefined where there is none. */

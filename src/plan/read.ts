@@ -3,7 +3,7 @@
  * field is refused whole, so that nothing is computed from a guess.
  */
 import { t } from '#i18n/message';
-import { followRoutes } from './lead-out';
+import { followRoutes, followVariants } from './lead-out';
 import { type JsonObject, migrate } from './migrations/index';
 import { readFields } from './reading/fields';
 import { headerProblem } from './reading/header';
@@ -13,6 +13,7 @@ import { impossibilities } from './reading/possibility';
 import { type Problem, inWords, problem } from './reading/problem';
 import { danglingReferences, duplicates } from './reading/references';
 import { scan } from './reading/scan';
+import { variantProblems } from './reading/variants';
 import type { Site } from './schema';
 
 export { emptySite } from './empty';
@@ -52,13 +53,18 @@ function withDisplayUnits(document: JsonObject): JsonObject {
 export function readSite(text: string): Reading {
   const parsed = parseJson(text);
   if (!parsed.ok) return refused([parsed.problem]);
-  const { unsafe, infinite } = scan(parsed.value);
+  return readSiteValue(parsed.value);
+}
+
+/** The same from plain values, such as the site inside another document. */
+export function readSiteValue(value: unknown): Reading {
+  const { unsafe, infinite } = scan(value);
   if (unsafe.length > 0) return refused(unsafe);
-  if (!isObject(parsed.value)) return refused([problem([], inWords(parsed.value), t('read.object'))]);
-  const wrongHeader = headerProblem(parsed.value);
+  if (!isObject(value)) return refused([problem([], inWords(value), t('read.object'))]);
+  const wrongHeader = headerProblem(value);
   if (wrongHeader) return refused([wrongHeader]);
 
-  const document = withDisplayUnits(migrate(parsed.value, Number(parsed.value['version'])));
+  const document = withDisplayUnits(migrate(value, Number(value['version'])));
   const fields = readFields(document);
   const lists = readableLists(document);
   const problems = [
@@ -66,9 +72,10 @@ export function readSite(text: string): Reading {
     ...infinite,
     ...duplicates(document),
     ...danglingReferences(document, lists),
-    ...impossibilities(lists)
+    ...impossibilities(lists),
+    ...variantProblems(document)
   ];
   return fields.ok && problems.length === 0
-    ? { ok: true, site: followRoutes(fields.site) }
+    ? { ok: true, site: followVariants(followRoutes(fields.site)) }
     : refused(problems);
 }

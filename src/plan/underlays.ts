@@ -1,14 +1,24 @@
-/** Pictures under the plan: where they lie, how they were scaled, and a drawing without them. */
+/** Pictures and lines under the plan: where they lie, how they were scaled, and a drawing without them. */
 import { add, rotate, subtract } from './geometry/points';
 import type { Point, Site, Underlay } from './schema';
 
 /** Pixels of a picture that is missing: a place is kept for it. */
 const MISSING = { width: 400, height: 300 } as const;
 
-/** A picture's sides in its own pixels. */
+/** The sides in a picture's own pixels, or in the unit of the drawing that lines come from: the same role. */
 export const pixelsOf = ({
-  picture
-}: Pick<Underlay, 'picture'>): { readonly width: number; readonly height: number } => picture ?? MISSING;
+  picture,
+  lines
+}: Pick<Underlay, 'picture' | 'lines'>): { readonly width: number; readonly height: number } =>
+  lines ?? picture ?? MISSING;
+
+/** Bytes that should be there and are not. */
+export const isMissing = ({ picture, lines }: Pick<Underlay, 'picture' | 'lines'>): boolean =>
+  picture === null && lines === undefined;
+
+/** Pixels of a picture that two points must lie apart to mean anything; a share of a drawing, whose unit may be a metre. */
+export const leastSpan = ({ lines }: Pick<Underlay, 'lines'>): number =>
+  lines ? Math.max(lines.width, lines.height) / 2_000 : 3;
 
 /** From pixels (from the upper left corner, down is positive) to the plan. */
 export function pixelOnPlan(underlay: Underlay, [x, y]: Point): Point {
@@ -31,8 +41,9 @@ export function isOnPicture(underlay: Underlay, [x, y]: Point): boolean {
   return x >= 0 && y >= 0 && x <= width && y <= height;
 }
 
-/** Until two points and the distance between them were given, a picture's size is a guess. */
-export const isToScale = ({ scaledBy }: Pick<Underlay, 'scaledBy'>): boolean => scaledBy !== undefined;
+/** Until two points and the distance between them were given, a picture's size is a guess; lines have their own scale. */
+export const isToScale = ({ scaledBy, lines }: Pick<Underlay, 'scaledBy' | 'lines'>): boolean =>
+  scaledBy !== undefined || lines !== undefined;
 
 /** The two points that it was scaled by, on the plan as it lies now; null for one that is not to scale. */
 export function spanOnPlan(underlay: Underlay): readonly [Point, Point] | null {
@@ -57,8 +68,7 @@ export function withoutPictures(site: Site): Site {
   return known;
 }
 
-export const missingPictures = (site: Site): readonly Underlay[] =>
-  site.underlays.filter(({ picture }) => picture === null);
+export const missingPictures = (site: Site): readonly Underlay[] => site.underlays.filter(isMissing);
 
 /**
  * Pictures that are missing here and there in another state of the same document, taken over from it: what a file
@@ -67,7 +77,7 @@ export const missingPictures = (site: Site): readonly Underlay[] =>
 export function withPicturesOf(site: Site, other: Site): Site {
   let isNew = false;
   const underlays = site.underlays.map((underlay) => {
-    const kept = underlay.picture ? null : other.underlays.find(({ id }) => id === underlay.id)?.picture;
+    const kept = !isMissing(underlay) ? null : other.underlays.find(({ id }) => id === underlay.id)?.picture;
     if (!kept) return underlay;
     isNew = true;
     return { ...underlay, picture: kept };

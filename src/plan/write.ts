@@ -1,7 +1,7 @@
 /** A site as the text of its file: declared fields in the schema's order, then the ones that it does not know. */
-import { type Picture, type Site, site } from './schema';
+import { type Lines, type Picture, type Site, type Underlay, site } from './schema';
 
-/** Stands for a picture's bytes while the rest is written. */
+/** Stands for a picture's bytes, or the paths of lines, while the rest is written. */
 const BYTES = Symbol('bytes');
 /** What is written for it at first: JSON never holds this character as it is. */
 const PLACE = '\u0000';
@@ -25,35 +25,45 @@ function print(value: unknown, indent: string): string {
   return `{\n${lines.join(',\n')}\n${indent}}`;
 }
 
-const WRITTEN = new WeakMap<Picture, string>();
+const WRITTEN = new WeakMap<Picture | Lines, string>();
 
 /** Megabytes of text that never change while the picture is the same: written once, not at every save. */
-function written(picture: Picture): string {
-  const known = WRITTEN.get(picture) ?? JSON.stringify(picture.data);
-  WRITTEN.set(picture, known);
+function written(heavy: Picture | Lines): string {
+  const known = WRITTEN.get(heavy) ?? JSON.stringify('data' in heavy ? heavy.data : heavy.paths);
+  WRITTEN.set(heavy, known);
   return known;
 }
 
-const withPictureData = <Data>(document: Site, data: Data) => ({
+const withBulk = <Data, Paths>(document: Site, data: Data, paths: Paths) => ({
   ...document,
-  underlays: document.underlays.map((underlay) =>
-    underlay.picture ? { ...underlay, picture: { ...underlay.picture, data } } : underlay
-  )
+  underlays: document.underlays.map((underlay) => ({
+    ...underlay,
+    picture: underlay.picture && { ...underlay.picture, data },
+    ...(underlay.lines ? { lines: { ...underlay.lines, paths } } : {})
+  }))
 });
 
+/** What is written last of an underlay, in the order in which its fields stand. */
+const bulkOf = (order: object, { picture, lines }: Underlay): (Picture | Lines)[] =>
+  Object.keys(order).flatMap((key): (Picture | Lines)[] => {
+    if (key === 'picture' && picture) return [picture];
+    return key === 'lines' && lines ? [lines] : [];
+  });
+
 /**
- * The file's text in pieces: each picture's bytes are one of them, the same string at every save. They are put in last:
- * every check and every joining of lines would go through megabytes again.
+ * The file's text in pieces: each picture's bytes, and each drawing's paths, are one of them, the same string at every
+ * save. They are put in last: every check and every joining of lines would go through megabytes again.
  */
 export function writePieces(document: Site): readonly string[] {
-  const bare = withPictureData(document, '');
+  const bare = withBulk(document, '', []);
   const ordered = site.safeParse(bare);
   // A drawing that is impossible at the moment is still the user's work and is written as it stands.
-  const text = `${print(withPictureData(ordered.success ? ordered.data : bare, BYTES), '')}\n`;
-  const pictures = document.underlays.flatMap(({ picture }) => (picture ? [picture] : []));
+  const whole = withBulk((ordered.success ? ordered.data : bare) as Site, BYTES, BYTES);
+  const text = `${print(whole, '')}\n`;
+  const heavy = document.underlays.flatMap((underlay, index) => bulkOf(whole.underlays[index]!, underlay));
   return text
     .split(PLACE)
-    .flatMap((part, index) => (index === 0 ? [part] : [written(pictures[index - 1]!), part]));
+    .flatMap((part, index) => (index === 0 ? [part] : [written(heavy[index - 1]!), part]));
 }
 
 /** Added up and not joined: the engine then copies nothing until somebody reads it. */

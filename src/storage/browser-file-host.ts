@@ -1,6 +1,7 @@
 /** The browser's side of `files.ts`. */
 import { t } from '#i18n/message';
 import type { FileContent, FileHandle, FileHost } from './files';
+import { handOver } from './hand-over';
 
 interface PickerWindow {
   showOpenFilePicker?: (options: object) => Promise<FileHandle[]>;
@@ -24,18 +25,6 @@ function chooseByField(): Promise<FileContent | null> {
   });
 }
 
-function download(text: string, name: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  // Some browsers start reading only after the click has been handled.
-  setTimeout(() => {
-    URL.revokeObjectURL(address);
-  }, 60_000);
-}
-
 /** The pickers are looked up at each use. */
 export function browserFileHost(): FileHost {
   const { showOpenFilePicker, showSaveFilePicker } = window as unknown as PickerWindow;
@@ -51,6 +40,8 @@ export function browserFileHost(): FileHost {
       ? (suggestedName) => showSaveFilePicker.call(window, { types: types(), suggestedName })
       : null,
     chooseByField,
-    download
+    download: (text, name) => {
+      handOver(text, name, 'application/json');
+    }
   };
 }

@@ -61,12 +61,16 @@ export async function takeLastWords(place: LastWordsPlace, store: StateStore): P
     );
     if (keys.length === 0) return;
     const kept = (await store.marks()).filter(isStateMark);
+    const isNews = ({ slot, savedAt }: KeptState) =>
+      !kept.some((mark) => mark.slot === slot && mark.savedAt >= savedAt);
     for (const key of keys) {
-      const words = read(storage.getItem(key!));
-      const isNews = ({ slot, savedAt }: KeptState) =>
-        !kept.some((mark) => mark.slot === slot && mark.savedAt >= savedAt);
-      if (words && isNews(words.state)) await hand(store, words.state, words.writer);
-      storage.removeItem(key!);
+      try {
+        const words = read(storage.getItem(key!));
+        if (words && isNews(words.state)) await hand(store, words.state, words.writer);
+        storage.removeItem(key!);
+      } catch {
+        // One that is refused, of a site that a newer release has, does not hold back the others.
+      }
     }
   } catch {
     // The store will say so itself.

@@ -9,6 +9,7 @@ import { keyText } from '#editor/commands/key';
 import type { Bench } from './bench';
 import { commitField } from './details/commit';
 import type { OpenDialog } from './dialogs/registry';
+import { withWords } from './parts/with-words';
 import { SAMPLES, type SampleName } from './samples';
 import { VIEWS, type ViewName } from './settings';
 
@@ -24,6 +25,11 @@ export type PageCommandName =
   | 'save'
   | 'save-copy'
   | 'share'
+  | 'import'
+  | 'export'
+  | 'print'
+  | 'lessons'
+  | 'keep-variant'
   | 'palette'
   | 'steps'
   | 'layers'
@@ -76,6 +82,21 @@ export const pageCommands: readonly PageCommand[] = [
     }
   },
   dialog('share'),
+  { ...dialog('import'), applies: ({ bench }) => !bench.state.isReadOnly },
+  dialog('export', 'Control+E'),
+  {
+    id: 'print',
+    keys: ['Control+P'],
+    applies: ({ bench }) => bench.assessment !== null,
+    run: ({ bench }) => {
+      withWords(() => import('./sheet/print'))().then(
+        ({ printNow, paperInSight }) => printNow(bench, paperInSight(bench)),
+        () => {
+          bench.editor.say(t('view.missing'));
+        }
+      );
+    }
+  },
   dialog('palette', 'Control+K'),
   { ...dialog('steps'), applies: ({ bench }) => bench.state.undoLabel !== null },
   dialog('layers'),
@@ -83,6 +104,18 @@ export const pageCommands: readonly PageCommand[] = [
   dialog('help', '?', 'F1'),
   dialog('glossary'),
   dialog('ideas'),
+  dialog('lessons'),
+  {
+    id: 'keep-variant',
+    keys: [],
+    applies: ({ bench }) => !bench.state.isReadOnly,
+    run({ bench }) {
+      bench.change({ view: 'compare', compareMode: 'designs', isLowerPanelOpen: true });
+      void import('./compare/designs/choices.svelte').then(({ choices }) => {
+        choices.isNaming = true;
+      });
+    }
+  },
   {
     id: 'unit-system',
     keys: [],

@@ -22,6 +22,8 @@ export type MadeLink =
   | { readonly kind: 'too long'; readonly length: number; readonly most: number };
 
 export interface Keeping {
+  /** Where the open site is kept: another one whenever another site is opened. */
+  readonly slot: string;
   readonly tenure: Tenure;
   readonly file: SiteFile | null;
   /** A day of work is in no file yet. */

@@ -1,15 +1,34 @@
 /** What a person likes, apart from any site. */
+import { defaultSnap, snapSwitches, type SnapSwitches } from '#editor/snap-settings';
 
 export const THEMES = ['system', 'light', 'dark'] as const;
 /** Of the plan: as the page is, or always the same. */
 export const DRAWING_THEMES = ['page', 'light', 'dark'] as const;
 export const WHEELS = ['zoom', 'pan'] as const;
 export const LANGUAGE_CHOICES = ['system', 'en', 'de'] as const;
-export const VIEWS = ['circuits', 'passing', 'frequencies', 'units', 'vehicles', 'quantities'] as const;
+export const VIEWS = [
+  'circuits',
+  'passing',
+  'frequencies',
+  'units',
+  'vehicles',
+  'quantities',
+  'compare',
+  'field-check',
+  'sheet'
+] as const;
 /** How the frequencies of all channels are shown. */
 export const FREQUENCY_MODES = ['chart', 'table', 'simulator'] as const;
 /** What is looked at of vehicles that pass. */
 export const PASSING_MODES = ['along', 'across', 'calls', 'speed', 'approach'] as const;
+/** What is looked at of what is bought, cut and paid. */
+export const QUANTITY_MODES = ['take-off', 'prices', 'cutting'] as const;
+/** What is looked at of designs side by side, and of what a change would do. */
+export const COMPARE_MODES = ['designs', 'sweep', 'goal', 'field'] as const;
+/** What is looked at of meters and faults. */
+export const FIELD_CHECK_MODES = ['expected', 'readings', 'causes', 'walk-through', 'record'] as const;
+/** By what the lines of a take-off are gathered. */
+export const GROUPINGS = ['subject', 'kind', 'item'] as const;
 /** The one figure that every loop's label on the plan carries. */
 export const LIVE_FIGURES = ['inductance', 'quality', 'frequency', 'response', 'none'] as const;
 
@@ -37,6 +56,10 @@ export type Wheel = (typeof WHEELS)[number];
 export type LanguageChoice = (typeof LANGUAGE_CHOICES)[number];
 export type ViewName = (typeof VIEWS)[number];
 export type PassingMode = (typeof PASSING_MODES)[number];
+export type FieldCheckMode = (typeof FIELD_CHECK_MODES)[number];
+export type CompareMode = (typeof COMPARE_MODES)[number];
+export type QuantityMode = (typeof QUANTITY_MODES)[number];
+export type Grouping = (typeof GROUPINGS)[number];
 export type FrequencyMode = (typeof FREQUENCY_MODES)[number];
 export type SectionName = (typeof SECTIONS)[number];
 export type LiveFigure = (typeof LIVE_FIGURES)[number];
@@ -51,9 +74,17 @@ export interface Settings {
   readonly penDraws: boolean;
   /** Pixels within which a pointer is drawn to what it snaps to. */
   readonly snapTolerance: number;
+  /** What is snapped to, and whether the grid is seen. */
+  readonly snapping: SnapSwitches;
   readonly view: ViewName;
   readonly frequencyMode: FrequencyMode;
   readonly passingMode: PassingMode;
+  readonly quantityMode: QuantityMode;
+  readonly compareMode: CompareMode;
+  readonly fieldCheckMode: FieldCheckMode;
+  /** Of who takes readings, until another name is written down. */
+  readonly initials: string;
+  readonly grouping: Grouping;
   readonly liveFigure: LiveFigure;
   readonly isLowerPanelOpen: boolean;
   /** The line that says what to try first. */
@@ -65,6 +96,8 @@ export interface Settings {
   readonly sidePanelWidth: number;
 }
 
+/** Characters, as many as a reading can hold. */
+export const LONGEST_INITIALS = 40;
 export const SIDE_PANEL = { least: 280, most: 520 } as const;
 export const SNAP_TOLERANCE = { least: 1, most: 40 } as const;
 export const LOWER_PANEL = { least: 120, most: 560 } as const;
@@ -76,9 +109,15 @@ export const DEFAULT_SETTINGS: Settings = {
   wheel: 'zoom',
   penDraws: true,
   snapTolerance: 8,
+  snapping: snapSwitches((name) => defaultSnap('metric')[name]),
   view: 'circuits',
   frequencyMode: 'chart',
   passingMode: 'along',
+  quantityMode: 'take-off',
+  compareMode: 'designs',
+  fieldCheckMode: 'expected',
+  initials: '',
+  grouping: 'subject',
   liveFigure: 'inductance',
   isLowerPanelOpen: true,
   isHintShown: true,
@@ -94,7 +133,10 @@ const USUAL_HEIGHT: Readonly<Record<ViewName, number>> = {
   frequencies: 320,
   units: 320,
   vehicles: 340,
-  quantities: 210
+  quantities: 380,
+  compare: 420,
+  'field-check': 420,
+  sheet: 460
 };
 
 export const heightOf = ({ view, lowerPanelHeight }: Pick<Settings, 'view' | 'lowerPanelHeight'>): number =>
@@ -119,7 +161,9 @@ export function readSettings(found: unknown): Settings {
     const value = stored[key];
     return typeof value === 'boolean' ? value : fallback;
   };
+  const { initials } = stored;
   const opened = stored['openSections'];
+  const snapping = (stored['snapping'] ?? {}) as Readonly<Record<string, unknown>>;
   return {
     theme: oneOf(THEMES, 'theme', usual.theme),
     drawingTheme: oneOf(DRAWING_THEMES, 'drawingTheme', usual.drawingTheme),
@@ -127,9 +171,18 @@ export function readSettings(found: unknown): Settings {
     wheel: oneOf(WHEELS, 'wheel', usual.wheel),
     penDraws: flag('penDraws', usual.penDraws),
     snapTolerance: size('snapTolerance', SNAP_TOLERANCE, usual.snapTolerance),
+    snapping: snapSwitches((name) => {
+      const isOn = snapping[name];
+      return typeof isOn === 'boolean' ? isOn : usual.snapping[name];
+    }),
     view: oneOf(VIEWS, 'view', usual.view),
     frequencyMode: oneOf(FREQUENCY_MODES, 'frequencyMode', usual.frequencyMode),
     passingMode: oneOf(PASSING_MODES, 'passingMode', usual.passingMode),
+    quantityMode: oneOf(QUANTITY_MODES, 'quantityMode', usual.quantityMode),
+    compareMode: oneOf(COMPARE_MODES, 'compareMode', usual.compareMode),
+    fieldCheckMode: oneOf(FIELD_CHECK_MODES, 'fieldCheckMode', usual.fieldCheckMode),
+    initials: typeof initials === 'string' ? initials.slice(0, LONGEST_INITIALS) : usual.initials,
+    grouping: oneOf(GROUPINGS, 'grouping', usual.grouping),
     liveFigure: oneOf(LIVE_FIGURES, 'liveFigure', usual.liveFigure),
     isLowerPanelOpen: flag('isLowerPanelOpen', usual.isLowerPanelOpen),
     isHintShown: flag('isHintShown', usual.isHintShown),

@@ -17,10 +17,20 @@ export function significant(value: number, digits: number): string {
   return value.toFixed(Math.max(0, digits - 1 - exponent));
 }
 
+/** Significant digits: beyond them a figure has only what binary fractions left. And where they are all before the point. */
+const MEANT = 12;
+const ALL_BEFORE_POINT = 1e9;
+
+/** So many decimals; a half goes away from nought, also where its binary fraction lies a hair below: 17.955 is 17.96. */
+export function rounded(value: number, places: number): string {
+  if (Math.abs(value) >= ALL_BEFORE_POINT) return value.toFixed(places);
+  return (Number(value.toPrecision(MEANT)) * (1 + Number.EPSILON)).toFixed(places);
+}
+
 /** A finite number with at least and at most so many decimals; a rounded-away minus is dropped. */
 export function decimals(value: number, least: number, most: number): string {
   if (Math.abs(value) >= LARGEST_WRITTEN_OUT) return String(value);
-  const fixed = value.toFixed(most);
+  const fixed = rounded(value, most);
   const removable = most - least;
   const zeros = /0*$/.exec(fixed.includes('.') ? fixed : '')?.[0].length ?? 0;
   const kept = fixed.slice(0, fixed.length - Math.min(zeros, removable)).replace(/\.$/, '');
@@ -36,7 +46,7 @@ export function typeset(number: string, sign: DecimalSign = decimalSign()): stri
 export const typed = (number: string): string => number.replace('.', decimalSign());
 
 /** So many decimals, as people read them. */
-export const fixed = (value: number, decimals: number): string => typeset(value.toFixed(decimals));
+export const fixed = (value: number, decimals: number): string => typeset(rounded(value, decimals));
 
 /** So many significant digits, as people read them. */
 export const figures = (value: number, digits: number): string => typeset(value.toPrecision(digits));

@@ -2,8 +2,8 @@ import type { QuantityKind, UnitSystem } from './kind';
 import { UNITS, type Unit } from './unit';
 
 const SYMBOLS: Readonly<Record<UnitSystem, Partial<Record<QuantityKind, string>>>> = {
-  metric: { length: 'm', smallLength: 'mm', temperature: '°C', volume: 'L', speed: 'km/h' },
-  imperial: { length: 'ft', smallLength: 'in', temperature: '°F', volume: 'gal', speed: 'mph' }
+  metric: { length: 'm', smallLength: 'mm', temperature: '°C', volume: 'L', speed: 'km/h', pace: 'm/h' },
+  imperial: { length: 'ft', smallLength: 'in', temperature: '°F', volume: 'gal', speed: 'mph', pace: 'ft/h' }
 };
 
 /** The unit of this kind with that symbol, or undefined. */

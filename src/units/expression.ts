@@ -43,7 +43,7 @@ function readFactor(reader: TokenReader, kind: QuantityKind): Amount {
   if (reader.takeSign('(') !== undefined) return readParenthesis(reader, kind);
   const number = reader.peek();
   if (number?.type !== 'number') throw new Refusal(missingNumber(number));
-  reader.skip();
+  reader.advance();
   return readUnit(number.value, reader);
 }
 
@@ -61,7 +61,7 @@ function readParenthesis(reader: TokenReader, kind: QuantityKind): Amount {
 function readUnit(value: number, reader: TokenReader): Amount {
   const token = reader.peek();
   if (token?.type !== 'unit') return { value, units: [] };
-  reader.skip();
+  reader.advance();
   const amount = withUnit(value, token.unit);
   return takesInches(token) ? joinInches(amount, token, reader) : amount;
 }

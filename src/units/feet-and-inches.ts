@@ -30,7 +30,7 @@ export function joinInches(feet: Amount, feetToken: Token, reader: TokenReader):
   }
   if (inches.value >= 12) throw new Refusal(t('refusal.twelveInches'));
   if (!Number.isInteger(feet.written)) throw new Refusal(t('refusal.wholeFeet'));
-  reader.skip(dash + inches.tokens);
+  reader.advance(dash + inches.tokens);
   return sum([feet, withUnit(inches.value, INCH_UNIT)]);
 }
 

@@ -35,6 +35,10 @@ const DECIMALS: Readonly<Record<string, readonly [number, number]>> = {
   '°': [0, 1],
   '°C': [0, 1],
   '°F': [0, 1],
+  min: [0, 1],
+  h: [0, 2],
+  'm/h': [0, 1],
+  'ft/h': [0, 1],
   'km/h': [0, 1],
   mph: [0, 1]
 };

@@ -9,8 +9,10 @@ import type { Unit } from './unit';
  */
 const RANGES: Partial<Record<QuantityKind, readonly string[]>> = {
   resistance: ['MΩ', 'kΩ', 'Ω', 'mΩ'],
+  insulation: ['GΩ', 'MΩ', 'kΩ', 'Ω'],
   capacitance: ['µF', 'nF', 'pF'],
   time: ['s', 'ms'],
+  duration: ['h', 'min', 's'],
   volume: ['m³', 'L']
 };
 

@@ -14,11 +14,14 @@ const NOUNS: Readonly<Record<QuantityKind, PlainMessageKey>> = {
   inductance: 'kind.inductance',
   capacitance: 'kind.capacitance',
   resistance: 'kind.resistance',
+  insulation: 'kind.resistance',
   time: 'kind.time',
+  duration: 'kind.time',
   ratio: 'kind.ratio',
   temperature: 'kind.temperature',
   volume: 'kind.volume',
   speed: 'kind.speed',
+  pace: 'kind.pace',
   plain: 'kind.plain'
 };
 

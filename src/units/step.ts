@@ -13,11 +13,14 @@ const STEPS: Readonly<Record<QuantityKind, Step>> = {
   inductance: [1, 'µH'],
   capacitance: [1, 'nF'],
   resistance: [0.1, 'Ω'],
+  insulation: [1, 'MΩ'],
   time: [0.1, 's'],
+  duration: [1, 'min'],
   ratio: [0.01, '%'],
   temperature: [1, '°C'],
   volume: [1, 'L'],
   speed: [1, 'km/h'],
+  pace: [1, 'm/h'],
   plain: [0.1, '']
 };
 const IMPERIAL_STEPS: Partial<Record<QuantityKind, Step>> = {
@@ -25,7 +28,8 @@ const IMPERIAL_STEPS: Partial<Record<QuantityKind, Step>> = {
   smallLength: [0.05, 'in'],
   temperature: [1, '°F'],
   volume: [1, 'gal'],
-  speed: [1, 'mph']
+  speed: [1, 'mph'],
+  pace: [5, 'ft/h']
 };
 /** With shift. */
 const COARSE = 10;

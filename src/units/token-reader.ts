@@ -10,7 +10,7 @@ export class TokenReader {
     return this.tokens[this.position + ahead];
   }
 
-  skip(count = 1): void {
+  advance(count = 1): void {
     this.position += count;
   }
 
@@ -18,7 +18,7 @@ export class TokenReader {
   takeSign(...signs: readonly string[]): string | undefined {
     const token = this.peek();
     if (token?.type !== 'sign' || !signs.includes(token.text)) return undefined;
-    this.skip();
+    this.advance();
     return token.text;
   }
 }

@@ -14,7 +14,8 @@ export interface Unit {
 }
 
 /**
- * Stored values are metres, henries, farads, ohms, hertz, seconds, cubic metres, metres a second and fractions; angles are
+ * Stored values are metres, henries, farads, ohms, hertz, seconds, cubic metres, metres a second and fractions; paces of
+ * work are metres an hour, as the site document keeps them; angles are
  * degrees and temperatures degrees Celsius, because the site document keeps them so and a way through radians
  * and back would turn 30 into 29.999999999999996.
  */
@@ -39,13 +40,13 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
   angle: [unit('°', 1, 1, ['deg', 'degree', 'degrees']), unit('rad', 180, Math.PI, ['radian', 'radians'])],
   count: [],
   frequency: [
-    unit('kHz', 1000, 1, ['khz', 'KHz', 'KHZ']),
+    unit('kHz', 1000, 1, ['khz', 'KHz', 'KHZ', 'k']),
     unit('Hz', 1, 1, ['hz', 'HZ']),
     unit('MHz', 1e6, 1, ['Mhz', 'MHZ'])
   ],
   inductance: [
-    unit('µH', 1, 1e6, ['uH', 'uh']),
-    unit('mH', 1, 1000, ['mh']),
+    unit('µH', 1, 1e6, ['uH', 'uh', 'u']),
+    unit('mH', 1, 1000, ['mh', 'm']),
     unit('nH', 1, 1e9, ['nh']),
     unit('H', 1, 1, ['h', 'henry'])
   ],
@@ -58,14 +59,25 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
   resistance: [
     unit('Ω', 1, 1, ['ohm', 'ohms', 'Ohm', 'Ohms', 'OHM']),
     unit('mΩ', 1, 1000, ['mohm', 'mOhm']),
-    unit('kΩ', 1000, 1, ['KΩ', 'kohm', 'kOhm', 'Kohm']),
-    unit('MΩ', 1e6, 1, ['Mohm', 'MOhm'])
+    unit('kΩ', 1000, 1, ['KΩ', 'kohm', 'kOhm', 'Kohm', 'k', 'K']),
+    unit('MΩ', 1e6, 1, ['Mohm', 'MOhm', 'megohm', 'megohms', 'M'])
+  ],
+  insulation: [
+    unit('MΩ', 1e6, 1, ['Mohm', 'MOhm', 'megohm', 'megohms', 'M']),
+    unit('GΩ', 1e9, 1, ['Gohm', 'GOhm', 'gigohm', 'G']),
+    unit('kΩ', 1000, 1, ['KΩ', 'kohm', 'kOhm', 'Kohm', 'k', 'K']),
+    unit('Ω', 1, 1, ['ohm', 'ohms', 'Ohm', 'Ohms', 'OHM'])
   ],
   time: [
     unit('s', 1, 1, ['sec', 'second', 'seconds', 'sekunde', 'sekunden']),
     unit('ms', 1, 1000),
     unit('min', 60, 1, ['minute', 'minutes', 'minuten']),
     unit('h', 3600, 1, ['hour', 'hours', 'stunde', 'stunden'])
+  ],
+  duration: [
+    unit('min', 60, 1, ['minute', 'minutes', 'minuten']),
+    unit('h', 3600, 1, ['hour', 'hours', 'stunde', 'stunden']),
+    unit('s', 1, 1, ['sec', 'second', 'seconds', 'sekunde', 'sekunden'])
   ],
   ratio: [unit('%', 1, 100, ['percent', 'Prozent', 'prozent'])],
   temperature: [unit('°C', 1, 1, ['C', 'degC']), unit('°F', 5, 9, ['F', 'degF'], -160 / 9)],
@@ -84,6 +96,7 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
     unit('m/s', 1, 1),
     unit('ft/s', 3048, 10000, ['fps'])
   ],
+  pace: [unit('m/h', 1, 1), unit('ft/h', 3048, 10000)],
   plain: []
 };
 
@@ -92,9 +105,11 @@ const CASELESS: readonly QuantityKind[] = [
   'smallLength',
   'angle',
   'time',
+  'duration',
   'temperature',
   'volume',
-  'speed'
+  'speed',
+  'pace'
 ];
 
 /** The unit that `word` spells in this kind, or undefined. */

@@ -1,17 +1,34 @@
-/** The worker's entry: one assessor, kept, so that an edit recomputes only what it touches. */
+/**
+ * The worker's entry: one assessor, kept, so that an edit recomputes only what it touches. What a drawing's first readout
+ * does not need is brought when a drawing or a question first asks for it.
+ */
 import { expose } from 'comlink';
-import { createAssessor } from '#analysis/assess';
+import { createAssessorWith } from '#analysis/assessor';
+import type { LaterMeans } from '#analysis/later';
+import { listedOf } from '#analysis/listed';
 import { createMeans } from '#analysis/means';
-import { createAnswerer, type QuestionKind } from '#analysis/questions';
+import type { Answerer, QuestionKind } from '#analysis/questions';
 import { speakLanguage } from '#i18n/load';
 import type { Language } from '#i18n/message';
 import type { Site } from '#plan/schema';
-import type { Answer, Question, Reply } from './transport';
+import { questionKey, type Answer, type Question, type Reply } from './transport';
 
 /** Shared: a vehicle is made ready once, and a drawing solved once. */
 const means = createMeans();
-const assessor = createAssessor(means);
-const answerInSteps = createAnswerer(means);
+let later: LaterMeans | null = null;
+const assessor = createAssessorWith(means, () => later);
+
+/** Once, however often it is asked for; again after a failure. */
+const once = <T>(bring: () => Promise<T>): (() => Promise<T>) => {
+  let brought: Promise<T> | null = null;
+  return () =>
+    (brought ??= bring().catch((problem: unknown) => {
+      brought = null;
+      throw problem;
+    }));
+};
+
+const answererOnce = once<Answerer>(async () => (await import('#analysis/questions')).createAnswerer(means));
 
 /** Milliseconds of work after which the newest drawing gets its turn. */
 const TURN = 24;
@@ -26,26 +43,31 @@ const goOn = (site: Site): void => {
 /** Lets messages that wait be heard. */
 const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
-/** Of each kind: an older one that is still open gives up at its next pause. */
-const newest = new Map<QuestionKind, number>();
+/** Of each kind and desk: an older one that is still open gives up at its next pause. */
+const newest = new Map<string, number>();
 
 const api = {
   /** Answers at once with what is ready; `prepare` first gets more of it ready. */
   async assess(site: Site, revision: number, prepare: boolean, language: Language): Promise<Answer> {
     await speakLanguage(language, ['analysis']);
-    if (prepare) goOn(site);
-    return { revision, assessment: assessor.assess(site, 'prepared') };
+    if (prepare) {
+      goOn(site);
+      if (assessor.isWaiting(site)) later ??= (await import('#analysis/later')).laterMeans(means);
+    }
+    return { revision, assessment: listedOf(assessor.assess(site, 'prepared')) };
   },
 
   /** A turn at a time: an edit that is made meanwhile waits for one turn at most. */
   async ask<K extends QuestionKind>(
-    { kind, site, asked }: Question<K>,
+    { kind, desk, site, asked }: Question<K>,
     revision: number,
     language: Language,
     onShare: (share: number) => void
   ): Promise<Reply<K> | null> {
-    newest.set(kind, revision);
+    const key = questionKey(kind, desk);
+    newest.set(key, revision);
     await speakLanguage(language, ['analysis']);
+    const answerInSteps = await answererOnce();
     const steps = answerInSteps(kind, site, asked);
     for (;;) {
       const start = performance.now();
@@ -57,12 +79,12 @@ const api = {
       }
       if (share !== null) onShare(share);
       await pause();
-      if (newest.get(kind) !== revision) return null;
+      if (newest.get(key) !== revision) return null;
     }
   },
 
-  drop(kind: QuestionKind): void {
-    newest.delete(kind);
+  drop(kind: QuestionKind, desk?: string): void {
+    newest.delete(questionKey(kind, desk));
   }
 };
 

@@ -7,12 +7,13 @@
  * that is followed by more, after a pause. A
  * failure restarts the transport once and repeats the newest request; a second failure in a row is reported.
  *
- * Questions have revisions of their own and go beside the assessments: of each kind only the newest is answered.
+ * Questions have revisions of their own and go beside the assessments: of each kind, and of each desk that asks, only the
+ * newest is answered.
  */
 import { t } from '#i18n/message';
 import type { AnswerTo, QuestionKind } from '#analysis/questions';
 import type { Site } from '#plan/schema';
-import type { Answer, Connect, Question, Transport } from './transport';
+import { questionKey, type Answer, type Connect, type Question, type Transport } from './transport';
 
 export type CalculationState =
   | { readonly kind: 'idle' }
@@ -21,7 +22,7 @@ export type CalculationState =
 
 type Outcome<K extends QuestionKind> =
   | { readonly kind: 'answer'; readonly answer: AnswerTo<K> }
-  /** A newer question of the kind was asked meanwhile, or this one was dropped. */
+  /** A newer question of the kind and desk was asked meanwhile, or this one was dropped. */
   | { readonly kind: 'superseded' }
   | { readonly kind: 'failed'; readonly reason: string };
 
@@ -45,8 +46,8 @@ export interface AssessmentClient {
   retry(): void;
   /** Never rejects; settles also when the transport dies. `onShare` hears how much is done, 0 to 1. */
   ask<K extends QuestionKind>(question: Question<K>, onShare?: (share: number) => void): Promise<Outcome<K>>;
-  /** Ends the open question of a kind, as superseded. */
-  drop(kind: QuestionKind): void;
+  /** Ends the open question of a kind and desk, as superseded. */
+  drop(kind: QuestionKind, desk?: string): void;
   close(): void;
 }
 
@@ -71,8 +72,8 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
   let hasRestarted = false;
   let isClosed = false;
   let questions = 0;
-  /** Settles the question of a kind that is open. */
-  const open = new Map<QuestionKind, (outcome: Exclude<Outcome<never>, { kind: 'answer' }>) => void>();
+  /** Settles the open question of a kind and desk. */
+  const open = new Map<string, (outcome: Exclude<Outcome<never>, { kind: 'answer' }>) => void>();
 
   function giveUpTransport() {
     stopWaiting();
@@ -161,21 +162,21 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
       sendWaiting();
     },
     ask: <K extends QuestionKind>(question: Question<K>, onShare: (share: number) => void = () => {}) => {
-      const { kind } = question;
+      const key = questionKey(question.kind, question.desk);
       const revision = ++questions;
-      open.get(kind)?.({ kind: 'superseded' });
+      open.get(key)?.({ kind: 'superseded' });
       return new Promise<Outcome<K>>((settleOnce) => {
         const loseHeart = () => {
           end({ kind: 'failed', reason: t('calculation.silent', { seconds: options.patience }) });
         };
         let stopPatience = options.timer.after(options.patience, loseHeart);
-        const isOpen = () => open.get(kind) === end;
+        const isOpen = () => open.get(key) === end;
         const end = (outcome: Outcome<K>) => {
           stopPatience();
-          if (isOpen()) open.delete(kind);
+          if (isOpen()) open.delete(key);
           settleOnce(outcome);
         };
-        open.set(kind, end);
+        open.set(key, end);
         try {
           transport ??= connect();
           transport
@@ -199,11 +200,11 @@ export function createAssessmentClient(options: ClientOptions): AssessmentClient
         }
       });
     },
-    drop(kind) {
-      const end = open.get(kind);
+    drop(kind, desk) {
+      const end = open.get(questionKey(kind, desk));
       if (!end) return;
       end({ kind: 'superseded' });
-      transport?.drop(kind);
+      transport?.drop(kind, desk);
     },
     close() {
       isClosed = true;

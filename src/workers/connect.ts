@@ -24,7 +24,7 @@ export const connectWorker: Connect = (onCrash) => {
     ) =>
       // the wrapped method has lost its type parameter
       api.ask(question, revision, spokenLanguage(), proxy(onShare)) as Promise<Reply<K> | null>,
-    drop: (kind) => void api.drop(kind),
+    drop: (kind, desk) => void api.drop(kind, desk),
     close() {
       worker.terminate();
     }

@@ -11,9 +11,14 @@ export interface Answer {
 /** Beside the assessments: see `#analysis/questions`. */
 export interface Question<K extends QuestionKind = QuestionKind> {
   readonly kind: K;
+  /** Who asks, where the same kind may be asked from several places at a time: each has a newest question of its own. */
+  readonly desk?: string;
   readonly site: Site;
   readonly asked: Asked<K>;
 }
+
+/** Of questions with equal keys only the newest is answered. */
+export const questionKey = (kind: QuestionKind, desk = ''): string => `${kind} ${desk}`;
 
 export interface Reply<K extends QuestionKind = QuestionKind> {
   readonly revision: number;
@@ -27,16 +32,16 @@ export interface Transport {
    */
   assess(site: Site, revision: number, prepare: boolean): Promise<Answer>;
   /**
-   * In steps, between which assessments get their turn. A newer question of the same kind, or its end by `drop`, leaves
-   * it without a reply (null). `onShare` hears how much is done, 0 to 1. Rejects when it threw.
+   * In steps, between which assessments get their turn. A newer question of the same kind and desk, or its end by `drop`,
+   * leaves it without a reply (null). `onShare` hears how much is done, 0 to 1. Rejects when it threw.
    */
   ask<K extends QuestionKind>(
     question: Question<K>,
     revision: number,
     onShare: (share: number) => void
   ): Promise<Reply<K> | null>;
-  /** Ends the open question of a kind. */
-  drop(kind: QuestionKind): void;
+  /** Ends the open question of a kind and desk. */
+  drop(kind: QuestionKind, desk?: string): void;
   close(): void;
 }
 

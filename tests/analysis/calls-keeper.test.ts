@@ -8,8 +8,13 @@ import type { Channel, Site } from '#plan/schema';
 import { stopLine } from '#plan/situations/stop-line';
 
 const means = createMeans();
-const keeper = createCallKeeper(means.surveyor, callSimulatorOf(means));
+const keeper = createCallKeeper(means.surveyor, () => callSimulatorOf(means));
 const { survey } = means.surveyor;
+/** Keeps nothing of what others simulated. */
+const simulatorOfItsOwn = () => {
+  const simulator = callSimulatorOf(createMeans());
+  return () => simulator;
+};
 const summaries = (site: Site, with_ = keeper) => {
   const surveyed = survey(site);
   while (with_.next(surveyed));
@@ -66,13 +71,13 @@ it.each(EDITS)('an edit of %s begins anew, and says what a new one says', (_, ed
   const before = summaries(site);
   expect(keeper.isLeft(survey(edited))).toBe(true);
   const after = summaries(edited);
-  expect(after).toEqual(summaries(edited, createCallKeeper(means.surveyor, callSimulatorOf(createMeans()))));
+  expect(after).toEqual(summaries(edited, createCallKeeper(means.surveyor, simulatorOfItsOwn())));
   expect(after).not.toEqual(before);
 });
 
 it('a drawing that is left half way does not answer for the next one', () => {
   const [slow, quick] = [30, 31].map((seconds) => edits.updateTraffic(site, { duration_s: seconds }));
-  const one = createCallKeeper(means.surveyor, callSimulatorOf(createMeans()));
+  const one = createCallKeeper(means.surveyor, simulatorOfItsOwn());
   one.next(survey(slow!));
   expect(summaries(quick!, one)).toEqual(summaries(quick!));
   expect(one.of(survey(slow!))).toBeNull();

@@ -14,9 +14,14 @@ import { wireOf } from '#plan/catalogue/wires';
 import type { Site } from '#plan/schema';
 import { bigSite, withLoopAt, withMats } from '../support/big-site';
 import { measureCalls } from './calls';
+import { measureDrag } from './drag';
+import { measureFaultFinding } from './fault-finding';
+import { measureField } from './field';
 import { measureFrequencyPlans } from './frequency-plan';
 import { measurePage } from './page';
 import { measurePassing } from './passing';
+import { measureSweeps } from './sweep';
+import { measureTakeoff } from './takeoff';
 import { neumannExternal, neumannMutual } from './quadrature';
 
 const timed = (work: () => void): number => {
@@ -125,7 +130,12 @@ console.log(
     `most ${(100 * selfError).toPrecision(2)} % of a self-inductance and ${(1e12 * mutualError).toPrecision(2)} pH of a mutual one`
 );
 
+measureTakeoff();
 measureFrequencyPlans();
 measurePassing();
+measureSweeps();
 measureCalls();
+measureFaultFinding();
+measureField();
 await measurePage();
+await measureDrag();

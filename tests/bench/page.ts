@@ -1,19 +1,10 @@
 /** The built page in a real browser: from opening to the first live readout, and what the first load weighs. */
-import { spawn } from 'node:child_process';
 import { gzipSync } from 'node:zlib';
 import { chromium } from '@playwright/test';
 import { launchOptions } from '../../src/tooling/browser.mjs';
+import { address, serve } from './served';
 
-const PORT = 4391;
 const RUNS = 5;
-
-const serve = async (): Promise<() => void> => {
-  const server = spawn(process.execPath, ['src/tooling/serve.mjs', '--port', String(PORT)], {
-    stdio: ['ignore', 'pipe', 'inherit']
-  });
-  await new Promise((ready) => server.stdout.once('data', ready));
-  return () => server.kill();
-};
 
 export const measurePage = async (): Promise<void> => {
   const stop = await serve();
@@ -27,7 +18,7 @@ export const measurePage = async (): Promise<void> => {
       const bodies: Promise<Buffer>[] = [];
       page.on('response', (response) => bodies.push(response.body().catch(() => Buffer.alloc(0))));
       const start = performance.now();
-      await page.goto(`http://localhost:${PORT}/`, { waitUntil: 'commit' });
+      await page.goto(address, { waitUntil: 'commit' });
       await page.waitForFunction(() => /\d\s*µH/.test(document.body.innerText));
       times.push(performance.now() - start);
       await page.waitForLoadState('networkidle');

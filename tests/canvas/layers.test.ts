@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import type { Frame } from '#canvas/frame';
+import type { Frame } from '#scenes/frame';
 import { layers } from '#canvas/layers/index';
 import { hasChanged } from '#canvas/layers/layer';
 import type { Editor } from '#editor/types';
 import { handOf } from '../editor/hand';
 import { manyLoops, siteWith, square } from '../editor/sites';
-import { editorOf, frameOf } from './frames';
+import { editorOf, frameOf } from '../scenes/frames';
 
 /** As the canvas holds what comes from outside: the same objects until they are replaced. */
 const OUTSIDE = { figures: new Map(), severities: new Map(), calls: new Map(), pictures: new Map() };

@@ -1,6 +1,6 @@
 import type { Point } from '#plan/schema';
 import { describe, expect, it } from 'vitest';
-import type { Drawing } from '#canvas/drawing';
+import type { Drawing } from '#scenes/drawing';
 import { paint, type Context } from '#canvas/paint';
 
 /** Writes down what a canvas would be told. */

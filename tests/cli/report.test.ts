@@ -134,6 +134,15 @@ describe('npm run report', { timeout: 60_000 }, () => {
     expect(report(folder).err).toContain('is a folder');
   });
 
+  it('prints how it is used when it is asked, and nothing is wrong', () => {
+    for (const word of ['--help', '-h']) {
+      const { code, out, err } = report(word);
+      expect({ code, err }).toEqual({ code: 0, err: '' });
+      expect(out).toMatch(/^usage: .*--format json\|/);
+    }
+    expect(report()).toMatchObject({ code: 2, out: '' });
+  });
+
   it('exits 1 with --strict where a finding is a problem, and prints the report all the same', () => {
     const path = file(
       'low.json',

@@ -84,6 +84,15 @@ describe('arranging', () => {
     expect(centres(editor)).toEqual([[0, -6], [-0.5, 0], [-1, 9]]); // prettier-ignore
   });
 
+  it('centres each in its lane, straight across it, and leaves what is there already', () => {
+    const editor = opened();
+    editor.run('centre-in-lane');
+    expect(centres(editor)).toEqual([[0, -6], [0, 0], [0, 9]]); // prettier-ignore
+    const { site } = editor.state;
+    editor.run('centre-in-lane');
+    expect(editor.state.site).toBe(site);
+  });
+
   it('changes nothing where nothing may be changed', () => {
     const editor = opened();
     editor.setReadOnly(true);

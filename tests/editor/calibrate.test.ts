@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { addUnderlay, newUnderlay, scaleUnderlay } from '#plan/edits/index';
+import { addUnderlay, newLines, newUnderlay, scaleUnderlay } from '#plan/edits/index';
 import { emptySite } from '#plan/read';
 import type { Picture } from '#plan/schema';
 import { pixelUnder, spanOnPlan } from '#plan/underlays';
@@ -27,6 +27,27 @@ describe('the tool that scales a picture', () => {
       expect(editor.state.span?.from[0]).toBeCloseTo(-1.234, 9);
       expect(editor.state.span?.to[0]).toBeCloseTo(2.345, 9);
     }
+  });
+
+  it('scales the lines of a drawing in metres, of which a hand span is less than one', () => {
+    const lines = { width: 8, height: 6, paths: [[[0, 0], [8, 6]]] } as const; // prettier-ignore
+    const base = emptySite();
+    const { editor, hand } = openEditor(
+      addUnderlay(base, newLines(base, { name: 'Yard', lines, at: [0, 0], metresPerUnit: 1 }))
+    );
+    editor.run('tool-calibrate');
+    hand.click([-1, 0]);
+    hand.click([-0.5, 0]);
+    expect(editor.state.span).toEqual({ from: [-1, 0], to: [-0.5, 0] });
+    const [underlay] = editor.state.site.underlays;
+    const span = {
+      from: pixelUnder(underlay!, [-1, 0]),
+      to: pixelUnder(underlay!, [-0.5, 0]),
+      distance_m: 1
+    };
+    const [scaled] = scaleUnderlay(editor.state.site, underlay!.id, span).underlays;
+    expect(scaled).toMatchObject({ metresPerPixel: 2, scaledBy: { distance_m: 1 }, lines });
+    expect(spanOnPlan(scaled!)).toEqual([[-1, 0], [0, 0]]); // prettier-ignore
   });
 
   it('takes no point beside the picture, and no two points that are one', () => {

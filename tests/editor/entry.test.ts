@@ -68,6 +68,25 @@ describe('a size typed while a loop is drawn', () => {
     expect(editor.state.site.loops).toHaveLength(1);
   });
 
+  it('comes round with Tab and Shift from either end', () => {
+    const { editor, hand } = drawing('rectangle');
+    hand.hold([1, 1], [2, 3]);
+    type(hand, '1');
+    hand.key('Tab', { shift: true });
+    expect(editor.state.entry?.active).toBe(2);
+    hand.key('Tab');
+    expect(editor.state.entry?.active).toBe(0);
+  });
+
+  it('takes a sign that some keyboards have under Control and Alt together', () => {
+    const { editor, hand } = drawing('rectangle');
+    hand.hold([1, 1]);
+    hand.key('@', { control: true });
+    expect(editor.state.entry?.place).toBeNull();
+    hand.key('@', { control: true, alt: true });
+    expect(editor.state.entry?.place?.text).toBe('@');
+  });
+
   it('keeps what is typed while the pointer moves the rest', () => {
     const { editor, hand } = drawing('quadrupole');
     hand.hold([0, 0], [1, 1]);
@@ -285,6 +304,15 @@ describe('points of a chain', () => {
       expect(points[index]?.[0]).toBeCloseTo(x!, 9);
       expect(points[index]?.[1]).toBeCloseTo(y!, 9);
     }); // prettier-ignore
+  });
+
+  it('never run backwards from a typed angle', () => {
+    const { editor, hand } = drawing('path');
+    hand.click([1, 1]);
+    hand.hover([-4, 2]);
+    type(hand, 'Tab', 'Tab', '0');
+    expect(editor.state.entry?.fields[1]).toMatchObject({ id: 'angle', typed: 0 });
+    expect(editor.state.entry?.fields[0]?.value).toBeCloseTo(0, 9);
   });
 
   it('go as far as was typed in the direction of the pointer', () => {

@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { updateSite } from '#plan/edits/index';
 import { emptySite } from '#plan/read';
 import { createEditor } from '#editor/create-editor';
+import { NO_HISTORY, recorded } from '#editor/history';
 import type { Editor } from '#editor/types';
+import type { Site } from '#plan/schema';
 import { openEditor } from './hand';
 import { siteWith, square } from './sites';
 
@@ -103,6 +105,28 @@ describe('history', () => {
     expect([editor.state.undoLabel, editor.state.redoLabel]).toEqual(['Call it before', null]);
     editor.undo();
     expect(editor.state.site.name).toBe('start');
+  });
+
+  it('joins no step to one from before something was taken back', () => {
+    const editor = createEditor(emptySite('start'));
+    rename(editor, 'a', 'typing');
+    rename(editor, 'b');
+    editor.undo();
+    rename(editor, 'c', 'typing');
+    editor.undo();
+    expect(editor.state.site.name).toBe('a');
+  });
+
+  it('joins steps of one gesture only where each begins where the last one ended', () => {
+    const [a, b, c] = [emptySite('a'), emptySite('b'), emptySite('c')];
+    const step = (before: Site, after: Site) => ({
+      label: 'Type',
+      before: { site: before, selection: [] },
+      after: { site: after, selection: [] },
+      merge: 'typing'
+    });
+    expect(recorded(recorded(NO_HISTORY, step(a, b)), step(b, c)).past).toHaveLength(1);
+    expect(recorded(recorded(NO_HISTORY, step(a, b)), step(a, c)).past).toHaveLength(2);
   });
 
   it('counts every change of the document, undo and redo included', () => {

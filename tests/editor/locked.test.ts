@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Shape, Site } from '#plan/schema';
 import { selectionHandles } from '#editor/handles';
+import { changesLocked } from '#editor/locks';
 import type { Editor } from '#editor/types';
 import { openEditor, withoutSnap } from './hand';
 import { siteWith, square } from './sites';
@@ -85,5 +86,31 @@ describe('a plan that is only looked at', () => {
     hand.key('Enter');
     expect(editor.state.site).toBe(site);
     expect(editor.state.busy).toBe(false);
+  });
+});
+
+describe('an edit of the whole site', () => {
+  const site = siteWith({ shapes: [square(0, 0), square(4, 0)] });
+  const [first, second] = [site.loops[0]!, site.loops[1]!];
+  const held: Site = { ...site, loops: [{ ...first, locked: true }, second] };
+  const withFirst = (change: object): Site => ({
+    ...held,
+    loops: [{ ...held.loops[0]!, ...change }, second]
+  });
+
+  it.each([
+    ['moves it', { shape: square(1, 1) }, true],
+    ['gives it other turns', { turns: 9 }, true],
+    ['unlocks it', { locked: false }, false],
+    ['unlocks and moves it', { locked: false, shape: square(1, 1) }, false],
+    ['hides it', { hidden: true }, false],
+    ['lets its tail follow the box', { tail: { ...first.tail, length: 77 } }, false]
+  ])('that %s', (_, change, isRefused) => {
+    expect(changesLocked(held, withFirst(change))).toBe(isRefused);
+  });
+
+  it('may lock something and change it in one go, and delete what is locked', () => {
+    expect(changesLocked(site, withFirst({ shape: square(1, 1) }))).toBe(false);
+    expect(changesLocked(held, { ...held, loops: [second] })).toBe(false);
   });
 });

@@ -75,6 +75,21 @@ describe('snapping to objects', () => {
     expect(editor.state.overlay.guides.filter(({ label }) => label === '1.50 m')).toHaveLength(2);
   });
 
+  it('knows no gap to what lies in another row', () => {
+    const shapes = [square(-6, 9), square(-2.5, 9), square(5, 0)];
+    const { editor, hand } = opened({ shapes }, { objects: true });
+    hand.hold([5, 0], [2, 0.5], [1.1, 0.5]);
+    expect(shapeOf(editor, 'L3')).toMatchObject({ centre: [1.1, 0.5] });
+  });
+
+  it('comes to a middle before an edge that is just as near', () => {
+    const shapes = [square(0, 0), square(0.1, 5, 2.2), square(6, -6)];
+    const { editor, hand } = opened({ shapes }, { objects: true });
+    // Its left edge is 0.05 m from one edge and its middle 0.05 m from a middle, on either side.
+    hand.hold([6, -6], [1, -6], [0.05, -6]);
+    expect(editor.state.overlay.label?.text).toContain('centre');
+  });
+
   it('takes the corner of another loop while drawing', () => {
     const { editor, hand } = opened({ shapes: [square(0, 0)] }, { objects: true });
     editor.setTool('rectangle');

@@ -11,7 +11,7 @@ const site = siteOf({
   circuits: [circuit('C1', ['L1'])],
   units: [unit('U1')]
 });
-const report = reportOf(site, 'kiln.json', createAssessor().assess(site, 'prepared'));
+const report = reportOf(site, 'kiln.json', createAssessor().assess(site, 'prepared'), []);
 
 const range = (low: number, high: number, input: 'depth' | 'leadInLength' = 'depth'): PlausibleRange => ({
   low,

@@ -88,3 +88,13 @@ describe('dates and lists', () => {
     expect(withinSentence('Kleinwagen')).toBe('Kleinwagen');
   });
 });
+
+describe('a name within a sentence', () => {
+  it.each([
+    ['turns nothing that follows it', 'Nord\u202eeinfahrt\u2067', 'Nordeinfahrt'],
+    ['keeps its own direction and leaves the sentence its', 'שער', '\u2068שער\u2069']
+  ])('%s', (_, step, shown) => {
+    expect(t('undo.step', { step })).toContain(`${shown}`);
+    expect(t('undo.step', { step })).not.toMatch(/[\u202a-\u202e\u2066\u2067]/);
+  });
+});

@@ -3,6 +3,7 @@ import { builtInCables, cableOf, cablesOf, isBuiltIn } from '#plan/catalogue/cab
 import {
   cableEntries,
   pavementEntries,
+  testPlateEntries,
   unitEntries,
   vehicleEntries,
   wireEntries
@@ -30,6 +31,28 @@ describe('every catalogue', () => {
     expect(new Set(ids(entries)).size).toBe(entries.length);
     for (const { source } of entries) expect(source).toMatch(/common practice|assumption|ASTM|formula/i);
   });
+});
+
+/** Of each list as its file has it. */
+const FILES = [
+  ['wires', wireEntries],
+  ['cables', cableEntries],
+  ['vehicles', vehicleEntries],
+  ['test-plates', testPlateEntries],
+  ['pavements', pavementEntries],
+  ['units', unitEntries]
+] as const;
+
+describe('the data of the catalogue', () => {
+  it.each(FILES)(
+    'is taken as it stands, so nothing in it may be left to a default: %s',
+    async (name, schema) => {
+      const { default: data } = (await import(`../../src/plan/catalogue/${name}.json`)) as {
+        default: unknown;
+      };
+      expect(schema.parse(data)).toStrictEqual(data);
+    }
+  );
 });
 
 describe('builtInWires', () => {

@@ -212,6 +212,7 @@ describe('the bytes of a picture in a file', () => {
     expect(readSite(text)).toEqual({ ok: true, site });
   });
 
+  // U+0000 stands where a picture's bytes were taken out while a document is written: a name that is one must not be taken for it
   it('are written once each, whatever a name looks like', () => {
     const { site } = siteOver(emptySite());
     const odd = {

@@ -66,6 +66,15 @@ describe('what a page leaves behind', () => {
     expect(store.states).toHaveLength(1);
   });
 
+  test('of a site that a newer release has stays, and holds back no other', async () => {
+    await store.claim('a', { owner: 'another tab', format: 2 });
+    leaveLastWords(there, state(), ME);
+    leaveLastWords(there, state({ slot: 'b', text: 'of b' }), ME);
+    await takeLastWords(there, store);
+    expect(store.states).toMatchObject([{ slot: 'b', text: 'of b' }]);
+    expect([...place.texts.values()]).toEqual([expect.stringContaining('newest')]);
+  });
+
   test('does no harm when it is damaged, too large, or may not be touched', async () => {
     place.texts.set('kerfline last a', '{"slot": "a", "beg');
     place.texts.set('kerfline settings', '{}');

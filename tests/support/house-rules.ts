@@ -23,6 +23,7 @@ const EVERY_ROOM_OF_THE_PRODUCT = [
   'exchange',
   'storage',
   'workers',
+  'scenes',
   'canvas',
   'ui',
   'i18n',
@@ -37,28 +38,39 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   plan: { rooms: ['i18n', 'units'], packages: ['zod'], withoutPage: true },
   analysis: { rooms: ['i18n', 'units', 'physics', 'plan'], packages: [], withoutPage: true },
   editor: { rooms: ['i18n', 'units', 'plan'], packages: [], withoutPage: true },
-  exchange: { rooms: ['i18n', 'units', 'plan', 'analysis'], packages: ['papaparse'], withoutPage: true },
+  exchange: {
+    rooms: ['i18n', 'units', 'plan', 'analysis', 'scenes'],
+    packages: ['papaparse', 'jspdf', '@tarikjabiri/dxf', 'dxf'],
+    withoutPage: true
+  },
   storage: { rooms: ['i18n', 'plan'], packages: ['idb'] },
   workers: { rooms: ['i18n', 'plan', 'analysis'], packages: ['comlink'] },
   cli: { rooms: ['i18n', 'units', 'plan', 'analysis', 'exchange'], packages: ['node:*'], withoutPage: true },
-  canvas: {
+  scenes: {
     rooms: ['i18n', 'units', 'plan', 'editor'],
+    typesOf: ['analysis'],
+    packages: [],
+    withoutPage: true
+  },
+  canvas: {
+    rooms: ['i18n', 'units', 'plan', 'editor', 'scenes'],
     typesOf: ['analysis'],
     packages: ['konva', 'konva/*']
   },
   ui: {
-    rooms: ['units', 'plan', 'editor', 'analysis', 'canvas', 'i18n'],
-    packages: [...PAGE_PACKAGES, 'pdfjs-dist/*'],
+    rooms: ['units', 'plan', 'editor', 'analysis', 'scenes', 'canvas', 'i18n'],
+    typesOf: ['exchange'],
+    packages: [...PAGE_PACKAGES, 'pdfjs-dist/*', 'dejavu-fonts-ttf/*'],
     components: true
   },
   app: {
     rooms: EVERY_ROOM_OF_THE_PRODUCT,
-    packages: [...PAGE_PACKAGES, 'comlink'],
+    packages: [...PAGE_PACKAGES, 'comlink', 'dejavu-fonts-ttf/*'],
     components: true,
-    outside: ['samples/']
+    outside: ['samples/', 'lessons/']
   },
   routes: { rooms: ['app', 'ui'], packages: PAGE_PACKAGES, components: true, outside: ['src/app.css'] },
-  tooling: { rooms: [], packages: ['node:*', 'sirv', '@playwright/test'], withoutPage: true }
+  tooling: { rooms: [], packages: ['node:*', 'sirv', 'vite', '@playwright/test'], withoutPage: true }
 };
 
 /** The files that stand in src itself, and the packages that each may import. */

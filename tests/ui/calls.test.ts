@@ -55,11 +55,12 @@ const assessment = (probes: readonly ProbeReadout[], pending = false): Assessmen
   probes,
   channels: [],
   beats: [],
+  weakerBeats: 0,
   beyondModel: [],
   passes: null,
   detectionHeights: null,
   calls: null,
-  quantities: { wire_m: 0, sawCut_m: 0, sealant_m3: 0, leadIn_m: 0, lines: [] },
+  quantities: null,
   findings: []
 });
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { mismatch, ranked } from '#ui/palette/rank';
+import { createTypedAhead } from '#ui/palette/typed-ahead';
 
 const action = (id: string, label: string, isPossible = true) => ({ id, label, isPossible });
 const ACTIONS = [
@@ -24,6 +25,16 @@ describe('what is meant by a few letters', () => {
     expect(ids('unlock')[0]).toBe('unlock-all');
   });
 
+  it('is rather a whole word than the beginning of a longer one', () => {
+    const labels = ['90° nach links drehen', 'Mit einem Link teilen'];
+    const found = ranked(
+      labels.map((label) => action(label, label)),
+      'link',
+      []
+    );
+    expect(found.map(({ label }) => label)).toEqual([...labels].reverse());
+  });
+
   it('needs no accents, no capitals and not every letter', () => {
     expect(ids('UBER')).toEqual(['show']);
     expect(ids('rotlft')).toEqual(['rotate-left']);
@@ -41,5 +52,26 @@ describe('what is meant by a few letters', () => {
 
   it('is nothing when one of the words is not there', () => {
     expect(mismatch('Align left edges', 'left banana')).toBeNull();
+  });
+});
+
+describe('what is typed before the field is there', () => {
+  const key = (name: string, held: Partial<KeyboardEvent> = {}) =>
+    ({ key: name, ctrlKey: false, metaKey: false, altKey: false, ...held }) as KeyboardEvent;
+
+  it('reaches it, letter by letter and with its end, once', () => {
+    const ahead = createTypedAhead();
+    for (const letter of ['u', 'n', 'x', 'Backspace', 'd', 'o', ' ', 'Enter'])
+      expect(ahead.hear(key(letter))).toBe(true);
+    expect(ahead.take()).toEqual({ text: 'undo ', isDone: true });
+    expect(ahead.take()).toEqual({ text: '', isDone: false });
+  });
+
+  it('keys that write nothing are not for it', () => {
+    const ahead = createTypedAhead();
+    expect(ahead.hear(key('z', { ctrlKey: true }))).toBe(false);
+    expect(ahead.hear(key('Escape'))).toBe(false);
+    expect(ahead.hear(key('Shift'))).toBe(false);
+    expect(ahead.take().text).toBe('');
   });
 });

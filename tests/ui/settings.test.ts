@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { snapSwitches } from '#editor/snap-settings';
 import { DEFAULT_SETTINGS, heightOf, LOWER_PANEL, readSettings, VIEWS, type Settings } from '#ui/settings';
 
 test('settings are read back as they were', () => {
@@ -9,9 +10,15 @@ test('settings are read back as they were', () => {
     wheel: 'pan',
     penDraws: false,
     snapTolerance: 14,
+    snapping: snapSwitches((name) => name === 'gaps' || name === 'showGrid'),
     view: 'quantities',
     frequencyMode: 'table',
     passingMode: 'calls',
+    quantityMode: 'prices',
+    compareMode: 'sweep',
+    fieldCheckMode: 'causes',
+    initials: 'M. K.',
+    grouping: 'item',
     liveFigure: 'none',
     isLowerPanelOpen: false,
     isHintShown: false,
@@ -28,7 +35,16 @@ test.each([
   7,
   'dark',
   [],
-  { theme: 'pink', view: 3, frequencyMode: 'song', sidePanelWidth: 'wide', openSections: ['attic', 7] }
+  { snapping: { grid: 'yes', attic: false } },
+  { snapping: null },
+  {
+    theme: 'pink',
+    view: 3,
+    initials: 7,
+    frequencyMode: 'song',
+    sidePanelWidth: 'wide',
+    openSections: ['attic', 7]
+  }
 ])('what does not fit is as usual: %o', (found) => {
   expect(readSettings(found)).toEqual(DEFAULT_SETTINGS);
 });

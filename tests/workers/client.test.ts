@@ -25,11 +25,12 @@ const EMPTY: Assessment = {
   probes: [],
   channels: [],
   beats: [],
+  weakerBeats: 0,
   beyondModel: [],
   passes: null,
   detectionHeights: null,
   calls: null,
-  quantities: { wire_m: 0, sawCut_m: 0, sealant_m3: 0, leadIn_m: 0, lines: [] },
+  quantities: null,
   findings: []
 };
 

@@ -3,11 +3,11 @@ import { RecentCache } from '../recent-cache';
 import type { Remedy } from '../results';
 import type { Steps } from '../steps';
 import type { Surveyor } from '../survey';
-import { remediesInSteps } from './remedies/index';
+import type { remediesInSteps } from './remedies/index';
 import type { BeatScene, RatedPair } from './scene';
 
 export interface RemedyKeeper {
-  /** One more step; false when nothing is left. */
+  /** One more step; false when nothing is left, or nothing is there to find remedies with. */
   next(scene: BeatScene): boolean;
   isLeft(scene: BeatScene): boolean;
   /** Null until computed. */
@@ -16,7 +16,11 @@ export interface RemedyKeeper {
 
 const NONE: readonly Remedy[] = [];
 
-export const createRemedyKeeper = (surveyor: Surveyor): RemedyKeeper => {
+/** `search`: null until it is there. */
+export const createRemedyKeeper = (
+  surveyor: Surveyor,
+  search: () => typeof remediesInSteps | null
+): RemedyKeeper => {
   const cache = new RecentCache<string, readonly Remedy[]>(5_000);
   const begun = new Map<string, Steps<readonly Remedy[]>>();
   const keys = new WeakMap<BeatScene, number>();
@@ -57,13 +61,14 @@ export const createRemedyKeeper = (surveyor: Surveyor): RemedyKeeper => {
   return {
     next(scene) {
       const rated = missing(scene);
-      if (!rated) {
+      const find = search();
+      if (!rated || !find) {
         begun.clear();
         return false;
       }
       const { survey, tanks, responsesOf } = scene;
       const key = keyOf(scene, rated);
-      const steps = begun.get(key) ?? remediesInSteps({ surveyor, survey, tanks, responsesOf, ...rated });
+      const steps = begun.get(key) ?? find({ surveyor, survey, tanks, responsesOf, ...rated });
       begun.set(key, steps);
       const step = steps.next();
       if (step.done) {

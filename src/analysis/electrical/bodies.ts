@@ -100,9 +100,10 @@ export interface BodyStore {
 /** More than a site and the catalogue may hold together: with fewer, preparing one vehicle of a site would drop another. */
 const MOST_BODIES = 120;
 
-export const createBodyStore = (): BodyStore => {
+/** `firstKey`: of a store beside another, so that no two of their vehicles have one number. */
+export const createBodyStore = (firstKey = 1): BodyStore => {
   const bodies = new Map<string, VehicleBody>();
-  let nextKey = 1;
+  let nextKey = firstKey;
   /** What conducts alone: a part's name changes nothing. */
   const keyOf = (parts: readonly Part[]): string => JSON.stringify(parts);
   return {

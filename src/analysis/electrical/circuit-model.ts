@@ -215,17 +215,22 @@ const operatingFrequency = (
     const { inductance, q } = figuresAt(f);
     return inductance > 0 ? oscillatorFrequency(inductance, setting, q) : NaN;
   };
-  let f = ASSUMED_FREQUENCY;
-  for (let step = 0; step < MOST_SUBSTITUTIONS; step++) {
-    const next = aim(f);
-    if (!(next > 0)) break;
-    if (Math.abs(next - f) < 1e-9 * f) return { frequency: next, from: 'setting' };
-    f = next;
-  }
-  const settled = lowestCrossing(aim);
+  const settled = settledFrequency(aim, ASSUMED_FREQUENCY);
   return settled === null
     ? { frequency: ASSUMED_FREQUENCY, from: 'assumed' }
     : { frequency: settled, from: 'setting' };
+};
+
+/** Where `aim`, at f, is f itself, Hz: found by substitution from `start`, or else the lowest there is; null for none. */
+export const settledFrequency = (aim: (frequency: number) => number, start: number): number | null => {
+  let f = start;
+  for (let step = 0; step < MOST_SUBSTITUTIONS; step++) {
+    const next = aim(f);
+    if (!(next > 0)) break;
+    if (Math.abs(next - f) < 1e-9 * f) return next;
+    f = next;
+  }
+  return lowestCrossing(aim);
 };
 
 const MOST_SUBSTITUTIONS = 20;

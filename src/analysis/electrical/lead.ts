@@ -38,7 +38,7 @@ export const cableConstants = (cable: LeadInCable, frequency: number, temperatur
 };
 
 /** Direct-current resistance of go and return, Ω/m. A stated resistance holds as it stands. */
-const dcPerMetre = (cable: LeadInCable, temperature: number): number => {
+export const leadInDcPerMetre = (cable: LeadInCable, temperature: number): number => {
   const { conductorDiameter: diameter } = cable;
   if (!isBuiltIn(cable) && cable.resistancePerMetre_ohm !== undefined) return cable.resistancePerMetre_ohm;
   return diameter === undefined ? 0 : 2 * dcResistancePerMetre(diameter / 2, temperature);
@@ -66,6 +66,6 @@ export const leadInChains = (
 /** Go and return of the lead-in at direct current, Ω. */
 export const leadInDcResistance = (circuit: Circuit, site: Pick<Site, 'cables' | 'temperature_C'>): number =>
   cablesInRow(circuit, site).reduce(
-    (sum, { cable, length }) => sum + dcPerMetre(cable, site.temperature_C) * length,
+    (sum, { cable, length }) => sum + leadInDcPerMetre(cable, site.temperature_C) * length,
     0
   );

@@ -96,7 +96,7 @@ const moved = (winding: Winding, height: (z: number) => number): Winding => ({
 });
 
 /** ΔM, H, of two loops over a conducting plane at `z`: the image of the one, reversed. */
-const throughImage = (a: Winding, b: Winding, z: number): number =>
+export const throughImage = (a: Winding, b: Winding, z: number): number =>
   -mutualInductance(
     a,
     moved(b, (height) => 2 * z - height)

@@ -5,7 +5,7 @@ import type { CircuitReadout, LossShare } from '../results';
 import { loopsIn } from '#plan/wiring';
 import { called, type FindingContext, type FindingRule } from './finding';
 
-const LEAST_Q = 5;
+export const LEAST_Q = 5;
 
 const causes = ({ losses }: CircuitReadout): LossShare[] =>
   [...losses].sort((a, b) => b.resistance_ohm - a.resistance_ohm);

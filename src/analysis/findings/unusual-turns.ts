@@ -5,15 +5,17 @@
 import { t } from '#i18n/message';
 import { called, type FindingRule } from './finding';
 
-const LEAST = 50e-6;
-const MOST = 700e-6;
+export const LEAST_INDUCTANCE = 50e-6;
+export const MOST_INDUCTANCE = 700e-6;
 
 export const unusualTurns: FindingRule = ({ loops, say }) =>
   loops
-    .filter(({ readout }) => readout.inductance_H < LEAST || readout.inductance_H > MOST)
+    .filter(
+      ({ readout }) => readout.inductance_H < LEAST_INDUCTANCE || readout.inductance_H > MOST_INDUCTANCE
+    )
     .map(({ loop, readout }) => {
-      const few = readout.inductance_H < LEAST;
-      const exact = loop.turns * Math.sqrt((few ? LEAST : MOST) / readout.inductance_H);
+      const few = readout.inductance_H < LEAST_INDUCTANCE;
+      const exact = loop.turns * Math.sqrt((few ? LEAST_INDUCTANCE : MOST_INDUCTANCE) / readout.inductance_H);
       const turns = Math.max(1, few ? Math.ceil(exact) : Math.floor(exact));
       return {
         severity: 'caution' as const,
@@ -30,7 +32,7 @@ export const unusualTurns: FindingRule = ({ loops, say }) =>
             ? t('finding.turns.size')
             : t(few ? 'finding.turns.least' : 'finding.turns.most', {
                 turns,
-                inductance: say(few ? LEAST : MOST, 'inductance')
+                inductance: say(few ? LEAST_INDUCTANCE : MOST_INDUCTANCE, 'inductance')
               })
       };
     });

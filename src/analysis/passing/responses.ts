@@ -55,15 +55,17 @@ export const passesOver = (
   return [...made].sort(weakerFirst);
 };
 
+/** `vehicles`: for whoever needs fewer than a circuit shows. */
 export const vehicleResponses = (
   circuit: Circuit,
   solved: SolvedCircuit,
   loops: readonly Loop[],
   site: Site,
-  means: PassMeans
+  means: PassMeans,
+  vehicles = vehiclesOn(circuit, site)
 ): readonly VehicleResponse[] => {
   const threshold = circuit.channel?.tripThreshold ?? null;
-  return vehiclesOn(circuit, site).flatMap((vehicle) => {
+  return vehicles.flatMap((vehicle) => {
     const sorted = passesOver(vehicle, solved, loops, site, means);
     if (!sorted) return [];
     const weakest = sorted[0]!;

@@ -1,54 +1,45 @@
 /**
- * What goes into the road. Wire: turns in the slot, and both ends of the tail. Saw cut: the loop's slot, a shared slot once,
- * and the home run as long as the tail, without the slack and depth that a drawn tail is longer by. Sealant: slot volume less
- * the wires in it, no waste added.
+ * The report's quantities: every line of the take-off, and four totals as the drawing says, without waste. Wire: turns in
+ * the slot and both wires of the tails, with their slack, without what twisting takes up. Saw cut: slots of loops and home
+ * runs, shared ones once, without what runs past their ends. Sealant: what these hold less the wires in them. Lead-in: all
+ * its cables, with the slack.
  */
-import type { LoopModel } from '../electrical/loop-model';
-import type { Circuit, Loop } from '#plan/schema';
-import type { Quantities, QuantityLine } from '../results';
+import { estimateOf } from '#plan/catalogue/estimate';
+import type { Site } from '#plan/schema';
+import type { Quantities } from '../results';
+import { SEALANT_OF_ENDS } from './names';
+import type { TakeoffKind, TakeoffLine } from './results';
+import { takeoffOf } from './takeoff';
 
-const linesOfLoop = (loop: Loop, model: LoopModel): QuantityLine[] => {
-  const wire = model.winding.wireLength;
-  const tail = loop.tail.length;
-  const homeRun = Math.max(0, tail - (loop.tail.route?.allowance ?? 0));
-  const slot = (model.sawCut + homeRun) * loop.slot.depth * loop.slot.width;
-  const radius = model.wire.insulatedDiameter / 2;
-  const sealant = slot - Math.PI * radius * radius * (wire + 2 * homeRun);
-  const line = (what: QuantityLine['what'], amount: number, unit: QuantityLine['unit']): QuantityLine => ({
-    subject: loop.id,
-    what,
-    amount,
-    unit
-  });
-  return [
-    line('loop wire', wire, 'm'),
-    line('tail wire', 2 * tail, 'm'),
-    line('loop saw cut', model.sawCut, 'm'),
-    line('home run saw cut', homeRun, 'm'),
-    line('sealant', Math.max(0, sealant), 'm3')
-  ];
-};
-
-export const quantitiesOf = (
-  loops: readonly { readonly loop: Loop; readonly model: LoopModel }[],
-  circuits: readonly Circuit[]
-): Quantities => {
-  const lines = [
-    ...loops.flatMap(({ loop, model }) => linesOfLoop(loop, model)),
-    ...circuits.map(({ id, leadIn }): QuantityLine => ({
-      subject: id,
-      what: 'lead-in',
-      amount: (leadIn.further ?? []).reduce((sum, { length }) => sum + length, leadIn.length),
-      unit: 'm'
-    }))
-  ].filter(({ amount }) => amount > 0);
-  const total = (...what: QuantityLine['what'][]): number =>
-    lines.filter((line) => what.includes(line.what)).reduce((sum, { amount }) => sum + amount, 0);
-  return {
-    wire_m: total('loop wire', 'tail wire'),
-    sawCut_m: total('loop saw cut', 'home run saw cut'),
-    sealant_m3: total('sealant'),
-    leadIn_m: total('lead-in'),
-    lines
+export function quantitiesOf(site: Site): Quantities {
+  const { lines, items, hours, currency, cost, contingency, costWithContingency } = takeoffOf(site);
+  const total = (...kinds: TakeoffKind[]): number =>
+    lines.reduce((sum, { what, amount }) => (kinds.includes(what) ? sum + amount : sum), 0);
+  const ofEnds = ({ id, what }: TakeoffLine): boolean => what === 'sealant' && id.endsWith(SEALANT_OF_ENDS);
+  const bought = new Map(items.map((item) => [item.item, item]));
+  /** The line's share of what its item costs: with whole packs the lines still add up to the total. */
+  const costOf = ({ item, gross }: TakeoffLine): number | null => {
+    const all = bought.get(item);
+    if (all === undefined || all.cost === null) return null;
+    return all.gross > 0 ? (all.cost * gross) / all.gross : 0;
   };
-};
+  return {
+    wire_m: total('loop wire', 'tail wire', 'tail slack'),
+    sawCut_m: total('loop saw cut', 'home run saw cut'),
+    sealant_m3: lines.reduce(
+      (sum, line) => (line.what === 'sealant' && !ofEnds(line) ? sum + line.amount : sum),
+      0
+    ),
+    leadIn_m: total('lead-in', 'lead-in slack'),
+    crew_h: hours,
+    work_h: hours * estimateOf(site).crewSize,
+    currency,
+    cost,
+    contingency,
+    costWithContingency,
+    lines: lines.map((line) => {
+      const { id, subject, what, item, amount, unit, gross } = line;
+      return { id, subject, what, item, amount, unit, gross, cost: costOf(line) };
+    })
+  };
+}

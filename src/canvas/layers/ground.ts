@@ -1,13 +1,13 @@
 /** The road, the response map and the grid on it. */
 import type { Site } from '#plan/schema';
-import { gridScene } from '../scenes/grid';
-import { laneLinesScene, surfaceScene } from '../scenes/lanes';
-import { mapScene } from '../scenes/map';
-import { marksScene } from '../scenes/marks';
-import { pathsScene } from '../scenes/paths';
-import { steelScene } from '../scenes/steel';
-import { visibleUnderlays } from '../scenes/underlays';
-import type { Theme } from '../theme';
+import { gridScene } from '#scenes/grid';
+import { laneLinesScene, surfaceScene } from '#scenes/lanes';
+import { mapScene } from '#scenes/map';
+import { marksScene } from '#scenes/marks';
+import { pathsScene } from '#scenes/paths';
+import { steelScene } from '#scenes/steel';
+import { visibleUnderlays } from '#scenes/underlays';
+import type { Theme } from '#scenes/theme';
 import type { LayerDefinition } from './layer';
 
 /** Lanes that are traced over a picture must not cover it. */

@@ -1,5 +1,5 @@
-import type { Drawing } from '../drawing';
-import type { Frame } from '../frame';
+import type { Drawing } from '#scenes/drawing';
+import type { Frame } from '#scenes/frame';
 
 /** One canvas of the stack. It is drawn again only when something that it depends on is another object than before. */
 export interface LayerDefinition {

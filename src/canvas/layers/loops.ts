@@ -1,5 +1,5 @@
-import { loopsScene } from '../scenes/loops';
-import { NO_CALLS, outputsScene } from '../scenes/traffic';
+import { loopsScene } from '#scenes/loops';
+import { NO_CALLS, outputsScene } from '#scenes/traffic';
 import type { LayerDefinition } from './layer';
 
 /** While traffic is shown, what its outputs say stands for what the vehicles on the plan would. */

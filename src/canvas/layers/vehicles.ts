@@ -1,5 +1,5 @@
-import { trafficScene } from '../scenes/traffic';
-import { vehiclesScene } from '../scenes/vehicles';
+import { trafficScene } from '#scenes/traffic';
+import { vehiclesScene } from '#scenes/vehicles';
 import type { LayerDefinition } from './layer';
 
 /** By itself, because a vehicle that is dragged changes nothing else. */

@@ -1,10 +1,11 @@
 /** Copies within the tab: a fragment is a site with nothing in it but what was copied. The page takes it further. */
 import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { extractThings, insertCopies, removeThings } from '#plan/edits/index';
 import type { Point } from '#plan/schema';
 import { boxCentre } from '../geometry/box';
 import { takeUnlocked } from '../locks';
-import { allRefs, describeRefs } from '../selection';
+import { allRefs, sayRefs } from '../selection';
 import { toStep } from '../snapping/snap';
 import { boxOf } from '../things';
 import type { Command, Editor, Ref } from '../types';
@@ -23,7 +24,7 @@ function put(editor: Editor, by: Point): void {
   const { site: copied, standing } = scratch.clipboard;
   const { site, things } = insertCopies(state.site, copied, by, standing);
   if (site === state.site) return editor.say(t('notice.pasteFull'));
-  const label = t('step.pasteThings', { things: describeRefs(things) });
+  const label = saying('step.pasteThings', { things: sayRefs(things) });
   editor.commit({ label, site, selection: things });
 }
 
@@ -46,7 +47,7 @@ export const cut: Command = {
     if (refs.length === 0) return;
     take(editor, refs);
     editor.commit({
-      label: t('step.cutThings', { things: describeRefs(refs) }),
+      label: saying('step.cutThings', { things: sayRefs(refs) }),
       site: removeThings(editor.state.site, refs),
       selection: []
     });

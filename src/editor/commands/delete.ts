@@ -1,7 +1,7 @@
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { removeThings } from '#plan/edits/index';
 import { takeUnlocked } from '../locks';
-import { describeRefs, includesRef } from '../selection';
+import { sayRefs, includesRef } from '../selection';
 import type { Command } from '../types';
 import { hasSelection } from './conditions';
 
@@ -15,7 +15,7 @@ export const remove: Command = {
     // A vehicle is known by its place in the list, which changes when one before it goes.
     const left = selection.filter((ref) => ref.kind !== 'probe' && !includesRef(refs, ref));
     editor.commit({
-      label: t('step.deleteThings', { things: describeRefs(refs) }),
+      label: saying('step.deleteThings', { things: sayRefs(refs) }),
       site: removeThings(site, refs),
       selection: left
     });

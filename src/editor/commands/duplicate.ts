@@ -1,9 +1,9 @@
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { extractThings, insertCopies } from '#plan/edits/index';
 import { subtract } from '#plan/geometry/points';
 import type { Point } from '#plan/schema';
 import { boxCentre } from '../geometry/box';
-import { describeRefs, sameSelection } from '../selection';
+import { sayRefs, sameSelection } from '../selection';
 import { boxOf } from '../things';
 import type { Command, Editor } from '../types';
 import { besideStep } from './beside';
@@ -31,7 +31,7 @@ export const duplicate: Command = {
     const by = repeated(editor) ?? besideStep(box, site.displayUnits);
     const { site: next, things } = insertCopies(site, extractThings(site, selection), by, site.marks);
     editor.commit({
-      label: t('step.duplicateThings', { things: describeRefs(selection) }),
+      label: saying('step.duplicateThings', { things: sayRefs(selection) }),
       site: next,
       selection: things
     });

@@ -1,9 +1,10 @@
 /** Lock and hide what is selected, and undo that for everything. */
 import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { setHandling, setLayer, showAll, unlockAll } from '#plan/edits/index';
 import { isHidden, isLocked, layerOf } from '#plan/layers';
 import type { Site } from '#plan/schema';
-import { describeRefs } from '../selection';
+import { sayRefs } from '../selection';
 import type { Command, Editor, Ref } from '../types';
 import { hasSeveral } from './conditions';
 
@@ -19,19 +20,19 @@ export function released(site: Site, refs: readonly Ref[], how: 'locked' | 'hidd
 
 function toggleLock(editor: Editor): void {
   const { site, selection } = editor.state;
-  const things = describeRefs(selection);
+  const things = sayRefs(selection);
   const areLocked = selection.every((ref) => isLocked(site, ref));
   editor.commit(
     areLocked
-      ? { label: t('step.unlockThings', { things }), site: released(site, selection, 'locked') }
-      : { label: t('step.lockThings', { things }), site: setHandling(site, selection, 'locked', true) }
+      ? { label: saying('step.unlockThings', { things }), site: released(site, selection, 'locked') }
+      : { label: saying('step.lockThings', { things }), site: setHandling(site, selection, 'locked', true) }
   );
 }
 
 /** What is out of sight is not held on to, or the next key would change what nobody sees. */
 function hide(editor: Editor): void {
   const { site, selection } = editor.state;
-  const label = t('step.hideThings', { things: describeRefs(selection) });
+  const label = saying('step.hideThings', { things: sayRefs(selection) });
   editor.commit({ label, site: setHandling(site, selection, 'hidden', true), selection: [] });
   if (!editor.state.isReadOnly) editor.say(t('notice.hidden', { count: selection.length }));
 }
@@ -43,7 +44,7 @@ export const handling: readonly Command[] = [
     keys: ['Control+Shift+L'],
     applies: ({ site, busy, isReadOnly }) => !busy && !isReadOnly && unlockAll(site) !== site,
     run: (editor) => {
-      editor.commit({ label: t('step.unlockAll'), site: unlockAll(editor.state.site) });
+      editor.commit({ label: saying('step.unlockAll'), site: unlockAll(editor.state.site) });
     }
   },
   { id: 'hide', keys: ['Shift+H'], applies: hasSeveral(1), run: hide },
@@ -52,7 +53,7 @@ export const handling: readonly Command[] = [
     keys: ['Shift+V'],
     applies: ({ site, busy, isReadOnly }) => !busy && !isReadOnly && showAll(site) !== site,
     run: (editor) => {
-      editor.commit({ label: t('step.showAll'), site: showAll(editor.state.site) });
+      editor.commit({ label: saying('step.showAll'), site: showAll(editor.state.site) });
     }
   }
 ];

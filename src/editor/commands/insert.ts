@@ -1,5 +1,5 @@
 /** Loops without a pointer: a shape of the usual size in the middle of the view. */
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { addWiredLoop, newLoop } from '#plan/edits/index';
 import { definitionOf, moveShape, SHAPE_KINDS } from '#plan/shapes/index';
 import type { DisplayUnits, Point, Shape, ShapeKind } from '#plan/schema';
@@ -65,7 +65,7 @@ function insertShape(editor: Editor, kind: ShapeKind): void {
   const shape = freePlace(state, shapeAt(kind, placeFor(state), size), size);
   const loop = newLoop(state.site, shape);
   editor.commit({
-    label: t(`step.loop.${kind}`),
+    label: saying(`step.loop.${kind}`),
     site: addWiredLoop(state.site, loop),
     selection: [{ kind: 'loop', id: loop.id }]
   });

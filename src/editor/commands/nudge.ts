@@ -1,9 +1,9 @@
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { moveThings } from '#plan/edits/index';
 import type { Point } from '#plan/schema';
 import { NUDGE } from '#units/plan-steps';
 import { takeUnlocked } from '../locks';
-import { describeRefs } from '../selection';
+import { sayRefs } from '../selection';
 import type { Command, Editor } from '../types';
 import { hasSelection } from './conditions';
 
@@ -29,7 +29,7 @@ function nudge(editor: Editor, towards: Point, times: number): void {
   const selection = takeUnlocked(editor);
   const step = NUDGE[site.displayUnits] * times;
   editor.commit({
-    label: t('step.nudgeThings', { things: describeRefs(selection) }),
+    label: saying('step.nudgeThings', { things: sayRefs(selection) }),
     site: moveThings(site, selection, [towards[0] * step, towards[1] * step]),
     merge: `nudge ${selection.map(({ kind, id }) => `${kind} ${id}`).join(', ')}`
   });

@@ -1,11 +1,11 @@
 /** Width and length of the selected loops by the step of a nudge, about their centres; a circle has its diameter. */
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { setShape } from '#plan/edits/index';
 import { tidyLength } from '#plan/edits/tidy';
 import type { Shape, Site } from '#plan/schema';
 import { NUDGE } from '#units/plan-steps';
 import { unlockedOf } from '../locks';
-import { describeRefs } from '../selection';
+import { sayRefs } from '../selection';
 import { loopOf } from '../things';
 import type { Command, Editor, EditorState, Ref } from '../types';
 
@@ -47,7 +47,7 @@ function resize(editor: Editor, side: Side, by: number): void {
     return larger ? setShape(result, id, larger) : result;
   }, site);
   editor.commit({
-    label: t('step.resizeThings', { things: describeRefs(refs) }),
+    label: saying('step.resizeThings', { things: sayRefs(refs) }),
     site: next,
     merge: `resize ${refs.map(({ id }) => id).join(', ')}`
   });

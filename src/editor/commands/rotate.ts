@@ -1,7 +1,7 @@
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { rotateThings } from '#plan/edits/index';
 import { takeUnlocked } from '../locks';
-import { describeRefs } from '../selection';
+import { sayRefs } from '../selection';
 import { pivotOf } from '../things';
 import type { Command, Editor } from '../types';
 import { hasSelection } from './conditions';
@@ -12,7 +12,7 @@ function rotate(editor: Editor, degrees: number): void {
   const pivot = pivotOf(site, refs);
   if (!pivot) return;
   editor.commit({
-    label: t('step.rotateThings', { things: describeRefs(refs) }),
+    label: saying('step.rotateThings', { things: sayRefs(refs) }),
     site: rotateThings(site, refs, degrees, pivot)
   });
 }

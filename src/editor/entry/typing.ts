@@ -81,7 +81,7 @@ export function withText(
   return withField(entry, index, read(field, text.slice(0, LONGEST), units));
 }
 
-export const withPlace = (entry: DimensionEntry, text: string, units: UnitSystem): DimensionEntry => ({
+const withPlace = (entry: DimensionEntry, text: string, units: UnitSystem): DimensionEntry => ({
   ...entry,
   active: entry.active ?? 0,
   isRefused: false,

@@ -5,15 +5,12 @@
 import { t } from '#i18n/message';
 import { distance } from '#plan/geometry/points';
 import type { Point, Site, Underlay } from '#plan/schema';
-import { isOnPicture, isToScale, pixelUnder } from '#plan/underlays';
+import { isOnPicture, isToScale, leastSpan, pixelUnder } from '#plan/underlays';
 import { hasMoved, REACH } from '../reach';
 import type { Scene } from '../scene';
 import type { Ref } from '../types';
 import { lengthText } from '../wording';
 import type { Outcome, ToolPointer, ToolState } from './tool';
-
-/** Pixels of the picture that two points must lie apart to mean anything. */
-const LEAST_PIXELS = 3;
 
 /** The picture that is selected, else the one that came last. */
 export function pictureToScale(site: Site, selection: readonly Ref[]): Underlay | null {
@@ -32,7 +29,8 @@ const isOn = ({ site, selection }: Scene, at: Point): boolean => {
 
 function farEnough({ site, selection }: Scene, from: Point, to: Point): boolean {
   const underlay = pictureToScale(site, selection);
-  return underlay !== null && distance(pixelUnder(underlay, from), pixelUnder(underlay, to)) >= LEAST_PIXELS;
+  if (!underlay) return false;
+  return distance(pixelUnder(underlay, from), pixelUnder(underlay, to)) >= leastSpan(underlay);
 }
 
 function said(scene: Scene, at: Point): Outcome['overlay'] {

@@ -1,5 +1,6 @@
 /** In the direction of travel, point by point: straight on, or in arcs; one lane or several side by side. */
 import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { BOUNDS, COUNTS } from '#plan/bounds';
 import { addLanes, usualLaneWidth } from '#plan/edits/index';
 import type { Point } from '#plan/schema';
@@ -31,6 +32,6 @@ export const laneTool = chainTool({
     if (made === 'bend too tight') return t('drawing.tooTight');
     if (made === 'no such lane') return t('drawing.noLane');
     const selection = made.ids.map((id): Ref => ({ kind: 'lane', id }));
-    return { step: { label: t('step.lanes', { count }), site: made.site, selection }, tool: 'select' };
+    return { step: { label: saying('step.lanes', { count }), site: made.site, selection }, tool: 'select' };
   }
 });

@@ -1,5 +1,5 @@
 /** A shape from the pointer as a loop with its circuit: shown as a draft, then left as one step. */
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { addWiredLoop, newLoop } from '#plan/edits/index';
 import type { Shape, Site } from '#plan/schema';
 import type { Ref, Step } from '../types';
@@ -11,5 +11,5 @@ export function withLoop(site: Site, shape: Shape): { readonly site: Site; reado
 
 /** The step that draws the loop; the hand goes back to selecting with the new loop in it. */
 export function loopStep(site: Site, shape: Shape): { readonly step: Step; readonly tool: 'select' } {
-  return { step: { label: t(`step.loop.${shape.kind}`), ...withLoop(site, shape) }, tool: 'select' };
+  return { step: { label: saying(`step.loop.${shape.kind}`), ...withLoop(site, shape) }, tool: 'select' };
 }

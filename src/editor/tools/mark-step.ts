@@ -1,5 +1,5 @@
 /** A mark from the hand: shown as a draft, then left as one step. */
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { addMark, newMark } from '#plan/edits/index';
 import { tidyPoint } from '#plan/edits/tidy';
 import type { Mark, MarkKind, Point, Site } from '#plan/schema';
@@ -19,7 +19,7 @@ export function markStep(
   const next = addMark(site, mark);
   if (next === site) return null;
   const step = {
-    label: t(`step.mark.${kind}`),
+    label: saying(`step.mark.${kind}`),
     site: next,
     selection: [{ kind: 'mark', id: mark.id }]
   } as const;

@@ -1,4 +1,5 @@
 import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { COUNTS } from '#plan/bounds';
 import { addPath, newPath } from '#plan/edits/index';
 import { chainTool } from './chain';
@@ -14,7 +15,7 @@ export const pathTool = chainTool({
     const next = addPath(site, path);
     if (next === site) return t('drawing.noPath');
     return {
-      step: { label: t('step.path'), site: next, selection: [{ kind: 'path', id: path.id }] },
+      step: { label: saying('step.path'), site: next, selection: [{ kind: 'path', id: path.id }] },
       tool: 'select'
     };
   }

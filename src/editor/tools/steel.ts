@@ -1,5 +1,6 @@
 /** Steel in the pavement. */
 import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { addSteel, newSteel } from '#plan/edits/index';
 import type { Point, Site } from '#plan/schema';
 import type { Step } from '../types';
@@ -11,7 +12,7 @@ export function steelStep(site: Site, outline: readonly Point[]): Step | null {
   const next = addSteel(site, steel);
   if (next === site) return null;
   const selection = [{ kind: 'steel', id: steel.id }] as const;
-  return { label: t(`step.steel.${steel.kind}`), site: next, selection };
+  return { label: saying(`step.steel.${steel.kind}`), site: next, selection };
 }
 
 export const steelTool = areaTool({ name: 'steel', step: steelStep, refusal: () => t('drawing.crosses') });

@@ -1,6 +1,7 @@
 /** A vehicle follows the pointer, looking along the lane that it is in; a press puts it down where it is released. */
 import { withinSentence } from '#i18n/locale';
 import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { addProbe } from '#plan/edits/index';
 import { tidyLength } from '#plan/edits/tidy';
 import { vehicleOf } from '#plan/catalogue/vehicles';
@@ -47,10 +48,10 @@ function tool(held: boolean): ToolState {
 }
 
 function putDown(site: Site, scene: Scene): Omit<Outcome, 'next'> {
-  const name = vehicleOf(scene.vehicle, site)?.name ?? t('step.aVehicle');
+  const name = () => withinSentence(vehicleOf(scene.vehicle, site)?.name ?? t('step.aVehicle'));
   const selection: Ref[] = [{ kind: 'probe', id: String(scene.site.probes.length) }];
   return {
-    step: { label: t('step.vehicle', { name: withinSentence(name) }), site, selection },
+    step: { label: saying('step.vehicle', { name }), site, selection },
     tool: 'select'
   };
 }

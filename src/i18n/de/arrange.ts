@@ -20,6 +20,7 @@ export const arrange = {
   'command.repeat-along-lane': 'Entlang eines Fahrstreifens wiederholen …',
   'command.mirror-x': 'Links und rechts spiegeln',
   'command.mirror-y': 'Oben und unten spiegeln',
+  'command.centre-in-lane': 'Mittig in den Fahrstreifen',
   'command.mirror-lane': 'An der Mitte des Fahrstreifens spiegeln',
 
   'notice.lockedKept': {

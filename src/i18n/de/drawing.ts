@@ -38,7 +38,7 @@ export const drawing = {
 
   'step.lanes': { one: 'Fahrstreifen zeichnen', other: '{count} Fahrstreifen zeichnen' },
   'step.path': 'Fahrweg zeichnen',
-  'step.vehicle': '{name} aufstellen',
+  'step.vehicle': '{name} setzen',
   'step.aVehicle': 'Fahrzeug',
   'step.steel.mat': 'Bewehrungsmatte zeichnen',
   'step.steel.plate': 'Stahlplatte zeichnen',

@@ -71,7 +71,6 @@ export const entry = {
   'toolHint.place': 'An die richtige Stelle klicken.',
   'toolHint.dimension': 'Zwei Punkte anklicken, dann die Lage der Maßlinie.',
   'toolHint.measure': 'Für eine Entfernung ziehen oder Punkt für Punkt klicken.',
-  'toolHint.calibrate': 'Zwei Punkte des Bildes anklicken, deren Abstand bekannt ist.',
   'toolHint.sizes': 'Jederzeit ein Maß tippen: 1,8.',
   'toolHint.orKeys': 'Ohne Maus: Pfeiltasten.',
   'toolHint.type': 'Tab: nächstes Maß. @3;2 oder @5<30: ein Ort. Eingabe: behalten. Esc: zurück.',

@@ -150,29 +150,17 @@ export const explain = {
   'explain.cover.omits': 'Füllschnur und alles andere unter oder zwischen den Drähten.',
 
   'explain.wire.title': 'Draht',
-  'explain.wire.words': 'Alle Windungen entlang des Fugenschnitts und beide Drähte des Anschlussendes.',
+  'explain.wire.words':
+    'Alle Windungen entlang des Fugenschnitts und beide Drähte der Anschlussenden mit ihrer Zugabe.',
   'explain.wire.source': 'In der Zeichnung gemessen.',
   'explain.wire.range': 'Die Zeichnung, wie sie ist.',
   'explain.wire.omits':
-    'Verschnitt, Zugabe fürs Verdrillen und was an der Verbindungsstelle übersteht, wenn es nicht in der Länge des Anschlussendes steckt.',
+    'Verschnitt und Mehrlänge durch Verdrillen, die die Mengenermittlung für sich aufführt, und was an der Verbindungsstelle übersteht, wenn es nicht in der Länge des Anschlussendes steckt.',
 
   'explain.saw-cut.title': 'Fugenschnitt',
   'explain.saw-cut.words':
-    'Die Fuge der Schleife, eine gemeinsame Fuge einmal, und der Schnitt zum Schacht: so lang wie das Anschlussende, bei einem gezeichneten ohne Zugabe und Tiefe.',
+    'Die Fuge der Schleife und der Schnitt zum Schacht: so lang wie das Anschlussende, bei einem gezeichneten ohne Zugabe und Tiefe. Eine Fuge, in der mehrere Schleifen oder Anschlussenden liegen, zählt einmal, bei einer von ihnen.',
   'explain.saw-cut.source': 'In der Zeichnung gemessen.',
   'explain.saw-cut.range': 'Die Zeichnung, wie sie ist.',
-  'explain.saw-cut.omits': 'Überschnitte an den Ecken.',
-
-  'explain.sealant.title': 'Verguss',
-  'explain.sealant.words': 'Das Volumen der Fugen abzüglich des Volumens der Drähte darin.',
-  'explain.sealant.source': 'Geometrie der Fuge.',
-  'explain.sealant.range': 'Fugen, die bis zur Fahrbahnoberfläche gefüllt sind.',
-  'explain.sealant.omits':
-    'Verlust und Überfüllung; rechnen Sie dazu, was der Hersteller Ihres Produkts angibt.',
-
-  'explain.lead-in.title': 'Zuleitungskabel',
-  'explain.lead-in.words': 'Die Längen aller Kabel vom Schacht zum Schaltschrank.',
-  'explain.lead-in.source': 'Wie eingegeben oder in der Zeichnung gemessen.',
-  'explain.lead-in.range': 'Die Zeichnung, wie sie ist.',
-  'explain.lead-in.omits': 'Verschnitt und Zugabe im Schaltschrank, wenn sie nicht in der Länge stecken.'
+  'explain.saw-cut.omits': 'Überschnitte an den Ecken: Die Mengenermittlung führt sie für sich auf.'
 } as const satisfies Partial<Translation>;

@@ -60,6 +60,10 @@ export const frequencies = {
   'frequencies.watch': 'beobachten',
   'frequencies.falseCalls': 'Fehlanforderungen wahrscheinlich',
 
+  'frequencies.weaker': {
+    one: 'Ein weiteres Paar ist unbedenklich und schwächer als alle diese.',
+    other: '{count} weitere Paare sind unbedenklich und schwächer als alle diese.'
+  },
   'frequencies.beats': 'Schleifenkreise, die zugleich laufen können',
   'frequencies.channels': 'Kanäle',
   'frequencies.pairHead': 'Paar',

@@ -57,7 +57,8 @@ export const help = {
   'ideas.designer.3':
     'Wählen Sie unter Frequenzen „Frequenzen planen“ und sehen Sie, welche Stufen die Kanäle trennen.',
   'ideas.estimator': 'Einen Auftrag schätzen',
-  'ideas.estimator.1': 'Lesen Sie unter Mengen die Meter Fugenschnitt, Draht und Kabel.',
+  'ideas.estimator.1':
+    'Öffnen Sie unter Mengen eine Zeile: Sie sagt, wie sie zustande kommt, und der Plan zeigt wo. Die Preise hier sind erfunden.',
   'ideas.estimator.2':
     'Ziehen Sie den Schaltschrank: Die Zuleitungen sind gezeichnet, also folgen Längen und Summen.',
   'ideas.estimator.3': 'Machen Sie eine Schleife länger, oder kopieren Sie sie, und vergleichen Sie.',
@@ -70,13 +71,15 @@ export const help = {
     'Wählen Sie eine Schleife, öffnen Sie ihre Verluste und ihren Querschnitt, und drücken Sie auf einen Wert für seine Formel.',
   'ideas.technician': 'Mit dem Messgerät vergleichen',
   'ideas.technician.1':
-    'Wählen Sie „Count, second“ und lesen Sie unter Schleifenkreis, was ein Messgerät zeigen soll.',
+    'Öffnen Sie die Prüfung vor Ort und sehen Sie, was ein Messgerät am Schrank je Schleifenkreis zeigen soll.',
   'ideas.technician.2':
-    'Öffnen Sie die plausiblen Spannen: Was außerhalb liegt, ist ein Fehler und keine Toleranz.',
+    'Wählen Sie unter Ursachen „Left, rear“: der Kanal, der nie anspricht, und wie weit weg sein Fehler liegt.',
   'ideas.technician.3':
-    'Sehen Sie unter Frequenzen, welche Nachbarn sich stören, und lassen Sie es sich unter Schwebung zeigen.',
+    'Wählen Sie „Right, front“: was der Regen getan hat und welche Messung Gewissheit gäbe.',
+  'ideas.car-park-counting-pair': 'Zählpaar eines Parkplatzes: in welche Richtung ein Auto fuhr',
   'ideas.driveway-gate': 'Einfahrtstor: eine freie Ausfahrt und zwei Schutzschleifen',
   'ideas.calls-that-miscount': 'Anforderungen, die sich verzählen: was Verkehr mit den Ausgängen macht',
   'ideas.loading-bay-on-steel': 'Ladeplatz auf Stahl: was eine bewehrte Platte wegnimmt',
+  'ideas.two-ways-to-guard-a-gate': 'Zwei Arten, ein Tor zu sichern: behaltene Entwürfe nebeneinander',
   'ideas.advance-loops': 'Vorfeldschleifen: schneller Verkehr und der Entscheidungsbereich'
 } as const satisfies Partial<Translation>;

@@ -11,6 +11,7 @@ export const keeping = {
   'keeping.more': 'Mehr zu Dateien',
   'keeping.saveCopy': 'Kopie sichern …',
   'keeping.shareLink': 'Als Link weitergeben …',
+  'keeping.export': 'Exportieren …',
   'keeping.sites': 'Anlagen und frühere Stände …',
   'keeping.install': 'Als Programm installieren …',
   'keeping.goBackStep': 'Zurück zum Stand von {time}',

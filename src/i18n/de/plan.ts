@@ -33,7 +33,7 @@ export const plan = {
     'Eine Bewehrungsmatte oder Platte im Belag zeichnen: ein Rechteck ziehen oder die Ecken des Umrisses anklicken',
   'tool.pull-box.tip': 'Den Schacht setzen, zu dem die Anschlussenden geführt werden',
   'tool.cabinet.tip': 'Den Schaltschrank setzen, zu dem die Zuleitungen laufen',
-  'tool.vehicle.tip': 'Ein Fahrzeug aufstellen und sehen, wie jeder Schleifenkreis reagiert',
+  'tool.vehicle.tip': 'Ein Fahrzeug setzen und sehen, wie jeder Schleifenkreis reagiert',
   'tool.measure.tip': 'Eine Strecke messen',
 
   'plan.turns': { one: '{count} Windung', other: '{count} Windungen' },
@@ -57,7 +57,7 @@ export const plan = {
   'hint.placeVehicle': 'Fahrzeug setzen und über eine Schleife ziehen.',
   'hint.dragCorner': 'Schleife wählen und an ihrer Ecke ziehen.',
   'hint.drawLoop': 'Schleife aus den Werkzeugen nehmen und zeichnen.',
-  'hint.typeSize': 'Maß in beliebiger Einheit eingeben: 1,8m, 6ft, 72in.',
+  'hint.typeSize': 'Maße in jeder Einheit eingeben: 1,8m, 6ft, 72in.',
 
   'plan.back': 'Zurück zur Zeichnung',
   'plan.view': 'Ansicht',
@@ -79,12 +79,11 @@ export const plan = {
 
   'strip.title': 'Verstimmung durch das Fahrzeug auf dem Plan',
   'strip.vehicle': 'Fahrzeug',
-  'strip.place': 'Fahrzeug aufstellen',
+  'strip.place': 'Fahrzeug setzen',
   'strip.call': 'belegt',
   'strip.noCall': 'frei',
   'strip.select': 'Die Schleifen dieses Schleifenkreises auswählen',
-  'strip.noVehicle':
-    'Kein Fahrzeug auf dem Plan: Stellen Sie eines auf und ziehen Sie es über die Schleifen.',
+  'strip.noVehicle': 'Kein Fahrzeug auf dem Plan: Setzen Sie eines und ziehen Sie es über die Schleifen.',
   'strip.waiting': 'Wird berechnet …',
 
   'mark.stop-line': 'Haltlinie',

@@ -126,6 +126,7 @@ export const readout = {
   'response.noThreshold': 'kein Kanal',
 
   'finding.title': 'Befunde',
+  'finding.whatClears': 'Was würde ihn beseitigen?',
   'finding.none': 'Nichts zu berichtigen.',
   'finding.problem': 'Mangel',
   'finding.caution': 'Warnung',

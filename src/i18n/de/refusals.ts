@@ -14,6 +14,7 @@ export const refusals = {
   'kind.temperature': 'Temperatur',
   'kind.volume': 'Volumen',
   'kind.speed': 'Geschwindigkeit',
+  'kind.pace': 'Arbeitstempo',
   'kind.plain': 'Zahl',
 
   'refusal.quoted': '„{text}“',

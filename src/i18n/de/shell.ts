@@ -15,7 +15,8 @@ export const shell = {
   'file.unreadable': 'eine Datei, die der Browser nicht lesen kann: {reason}',
   'file.readable': 'eine lesbare Datei',
   'file.chosen': 'Die Datei',
-  'file.dropHere': 'Anlagendatei ablegen, um sie zu öffnen, Bild oder PDF, um es unter den Plan zu legen',
+  'file.dropHere':
+    'Anlagendatei ablegen, um sie zu öffnen, Bild, PDF oder DXF, um es unter den Plan zu legen, Tabelle (CSV) für ihre Schleifen',
 
   'undo.group': 'Rückgängig und Wiederholen',
   'undo.none': 'Nichts rückgängig zu machen',

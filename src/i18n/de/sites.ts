@@ -4,6 +4,7 @@ import type { Translation } from '../message';
 export const sites = {
   'open.title': 'Anlage öffnen',
   'open.file': 'Datei öffnen …',
+  'open.import': 'Linien oder Schleifen importieren …',
   'open.drop': 'Sie können eine Datei auch irgendwo auf der Seite fallen lassen.',
   'open.kept': 'In diesem Browser aufbewahrt',
   'open.looking': 'Wird gesucht …',

@@ -57,6 +57,13 @@ export const underlayViews = {
   'underlay.step.hide': 'Bild ausblenden',
   'underlay.step.unhide': 'Bild einblenden',
   'underlay.step.remove': 'Bild entfernen',
+  'underlay.step.lines.scale': 'Linien einpassen',
+  'underlay.step.lines.scaleAll': 'Linien und Zeichnung einpassen',
+  'underlay.step.lines.lock': 'Linien sperren',
+  'underlay.step.lines.unlock': 'Linien entsperren',
+  'underlay.step.lines.hide': 'Linien ausblenden',
+  'underlay.step.lines.unhide': 'Linien einblenden',
+  'underlay.step.lines.remove': 'Linien entfernen',
   'underlay.name': 'Bezeichnung',
   'underlay.opacity': 'Deckkraft',
   'underlay.opacityTyped': 'Deckkraft, getippt',
@@ -74,6 +81,12 @@ export const underlayViews = {
   'underlay.scaledBy': 'Eingepasst über zwei Punkte im Abstand von {distance}.',
   'underlay.estimate':
     'Nicht maßstäblich: Die Größe ist geschätzt, bis zwei Punkte und ihr Abstand angegeben sind.',
+  'underlay.linesScale': 'Im Maßstab der Zeichnung, aus der sie kommen.',
+  'underlay.lineUnit': 'Eine Einheit der Zeichnung',
+  'underlay.linesSize': {
+    one: '{count} Linie mit {points} Punkten.',
+    other: '{count} Linien mit {points} Punkten.'
+  },
   'underlay.scale': 'Über zwei Punkte einpassen',
   'underlay.replace': 'Ersetzen …',
   'underlay.choose': 'Bild wählen …',

@@ -156,7 +156,7 @@ export const vehicles = {
 
   'vehicles.step.add': 'Fahrzeug {name} hinzufügen',
   'vehicles.step.remove': 'Fahrzeug {name} entfernen',
-  'vehicles.step.place': '{name} aufstellen',
+  'vehicles.step.place': '{name} setzen',
   'vehicles.step.addPart': 'Teil zu {name} hinzufügen',
   'vehicles.step.duplicatePart': 'Teil von {name} duplizieren',
   'vehicles.step.removePart': 'Teil von {name} entfernen',

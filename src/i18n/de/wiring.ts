@@ -99,7 +99,7 @@ export const wiring = {
     'Setzen Sie einen Schacht und einen Schaltschrank auf den Plan, dann lässt sich die Zuleitung dazwischen zeichnen.',
   'way.box': 'Schacht',
   'way.cabinet': 'Schaltschrank',
-  'way.mark': '{kind} {id}',
+  'way.mark': '{kind} {number}',
   'way.title': 'Der Verlauf',
   'way.allowance': 'Zugabe und Tiefe',
   'way.course': 'Verlauf',

@@ -18,6 +18,7 @@ export const arrange = {
   'command.repeat-along-lane': 'Repeat along a lane …',
   'command.mirror-x': 'Mirror left and right',
   'command.mirror-y': 'Mirror top and bottom',
+  'command.centre-in-lane': 'Centre in the lane',
   'command.mirror-lane': 'Mirror across the middle of the lane',
 
   'notice.lockedKept': {

@@ -31,7 +31,7 @@ export const drawing = {
   'corner.y': 'Corner y',
   'corner.radius': 'Bend radius',
   'corner.tooLarge': 'its sides have room for at most {most}',
-  'corner.add': 'Add one behind it',
+  'corner.add': 'Add one after it',
   'corner.remove': 'Remove it',
 
   'step.lanes': { one: 'Draw lane', other: 'Draw {count} lanes' },

@@ -69,7 +69,6 @@ export const entry = {
   'toolHint.place': 'Click where it belongs.',
   'toolHint.dimension': 'Click two points, then where the line lies.',
   'toolHint.measure': 'Drag for one distance, or click point by point.',
-  'toolHint.calibrate': 'Click two points of the picture whose distance you know.',
   'toolHint.sizes': 'Type a size at any time: 1.8.',
   'toolHint.orKeys': 'Without a mouse: arrow keys.',
   'toolHint.type': 'Tab: the next size. @3,2 or @5<30: a place. Enter: keep. Esc: back.',

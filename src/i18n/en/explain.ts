@@ -146,28 +146,16 @@ export const explain = {
   'explain.cover.omits': 'Backer rod and anything else under or between the wires.',
 
   'explain.wire.title': 'Wire',
-  'explain.wire.words': 'All turns along the saw cut, and both wires of the tail.',
+  'explain.wire.words': 'All turns along the saw cut, and both wires of the tails with their slack.',
   'explain.wire.source': 'Measured on the drawing.',
   'explain.wire.range': 'The drawing as it stands.',
   'explain.wire.omits':
-    'Waste, slack for twisting, and what is left at the splice, unless it is in the tail’s length.',
+    'Waste and what twisting takes up, which the take-off lists by themselves, and what is left at the splice, unless it is in the tail’s length.',
 
   'explain.saw-cut.title': 'Saw cut',
   'explain.saw-cut.words':
-    'The loop’s slot, a shared slot once, and the cut to the pull box: as long as the tail, without a drawn tail’s slack and depth.',
+    'The loop’s slot and the cut to the pull box: as long as the tail, without a drawn tail’s slack and depth. A slot that several loops or home runs lie in counts once, with one of them.',
   'explain.saw-cut.source': 'Measured on the drawing.',
   'explain.saw-cut.range': 'The drawing as it stands.',
-  'explain.saw-cut.omits': 'Overcuts at the corners.',
-
-  'explain.sealant.title': 'Sealant',
-  'explain.sealant.words': 'The volume of the slots, less the volume of the wires in them.',
-  'explain.sealant.source': 'Geometry of the slot.',
-  'explain.sealant.range': 'Slots filled to the road surface.',
-  'explain.sealant.omits': 'Waste and overfill; add what your product’s maker advises.',
-
-  'explain.lead-in.title': 'Lead-in cable',
-  'explain.lead-in.words': 'The lengths of all cables from the pull box to the cabinet.',
-  'explain.lead-in.source': 'As typed, or measured on the drawing.',
-  'explain.lead-in.range': 'The drawing as it stands.',
-  'explain.lead-in.omits': 'Waste and slack in the cabinet, unless they are in the length.'
+  'explain.saw-cut.omits': 'Overcuts at the corners: the take-off lists them by themselves.'
 } as const;

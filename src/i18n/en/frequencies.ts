@@ -57,6 +57,10 @@ export const frequencies = {
   'frequencies.watch': 'watch',
   'frequencies.falseCalls': 'false calls likely',
 
+  'frequencies.weaker': {
+    one: 'One more pair is clear and weaker than all of these.',
+    other: '{count} more pairs are clear and weaker than all of these.'
+  },
   'frequencies.beats': 'Circuits that can run at the same time',
   'frequencies.channels': 'Channels',
   'frequencies.pairHead': 'Pair',

@@ -54,7 +54,8 @@ export const help = {
   'ideas.designer.3':
     'Under Frequencies choose “Plan frequencies” and see which settings keep the channels apart.',
   'ideas.estimator': 'Estimate a job',
-  'ideas.estimator.1': 'Under Quantities read the metres of saw cut, wire and cable.',
+  'ideas.estimator.1':
+    'Under Quantities open a line: it says how it came about, and the plan shows where. The prices here are invented.',
   'ideas.estimator.2': 'Drag the cabinet: the lead-ins are drawn, so their lengths and the sums follow.',
   'ideas.estimator.3': 'Make a loop longer, or copy it, and compare.',
   'ideas.instructor': 'Show a class why',
@@ -64,11 +65,15 @@ export const help = {
   'ideas.instructor.3':
     'Select a loop, open its losses and its cross-section, and press a figure to see its formula.',
   'ideas.technician': 'Compare with the meter',
-  'ideas.technician.1': 'Select “Count, second” and read under Circuit what a meter should show.',
-  'ideas.technician.2': 'Open the plausible ranges: what lies outside them is a fault, not a tolerance.',
-  'ideas.technician.3': 'Under Frequencies see which neighbours beat, and let the simulator show how.',
+  'ideas.technician.1':
+    'Open Field check and see what a meter should show at the cabinet, circuit by circuit.',
+  'ideas.technician.2':
+    'Under Causes choose “Left, rear”: the channel that never calls, and how far away its fault is.',
+  'ideas.technician.3': 'Choose “Right, front”: what the rain did, and which reading would make sure.',
+  'ideas.car-park-counting-pair': 'Counting pair of a car park: which way a car went',
   'ideas.driveway-gate': 'Driveway gate: a free exit and two protecting loops',
   'ideas.calls-that-miscount': 'Calls that miscount: what traffic does to outputs over time',
   'ideas.loading-bay-on-steel': 'Loading bay on steel: what a reinforced slab takes away',
+  'ideas.two-ways-to-guard-a-gate': 'Two ways to guard a gate: kept designs side by side',
   'ideas.advance-loops': 'Advance loops: fast traffic and the decision zone'
 } as const;

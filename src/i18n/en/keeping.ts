@@ -9,6 +9,7 @@ export const keeping = {
   'keeping.more': 'More about files',
   'keeping.saveCopy': 'Save a copy …',
   'keeping.shareLink': 'Share as a link …',
+  'keeping.export': 'Export …',
   'keeping.sites': 'Sites and earlier states …',
   'keeping.install': 'Install as a program …',
   'keeping.goBackStep': 'Go back to {time}',

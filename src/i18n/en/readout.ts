@@ -121,6 +121,7 @@ export const readout = {
   'response.noThreshold': 'no channel',
 
   'finding.title': 'Findings',
+  'finding.whatClears': 'What would clear it?',
   'finding.none': 'Nothing to correct.',
   'finding.problem': 'Problem',
   'finding.caution': 'Caution',

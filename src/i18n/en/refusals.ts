@@ -12,6 +12,7 @@ export const refusals = {
   'kind.temperature': 'temperature',
   'kind.volume': 'volume',
   'kind.speed': 'speed',
+  'kind.pace': 'pace',
   'kind.plain': 'number',
 
   'refusal.quoted': '“{text}”',

@@ -13,7 +13,8 @@ export const shell = {
   'file.unreadable': 'a file that the browser cannot read: {reason}',
   'file.readable': 'a readable file',
   'file.chosen': 'The file',
-  'file.dropHere': 'Drop a site file to open it, a picture or a PDF to lay it under the plan',
+  'file.dropHere':
+    'Drop a site file to open it, a picture, a PDF or a DXF to lay it under the plan, a table (CSV) for its loops',
 
   'undo.group': 'Undo and redo',
   'undo.none': 'Nothing to undo',

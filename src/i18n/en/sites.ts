@@ -2,6 +2,7 @@
 export const sites = {
   'open.title': 'Open a site',
   'open.file': 'Open a file …',
+  'open.import': 'Import lines or loops …',
   'open.drop': 'You can also drop a file anywhere on the page.',
   'open.kept': 'Kept in this browser',
   'open.looking': 'Looking …',

@@ -96,7 +96,7 @@ export const wiring = {
   'way.noCabinet': 'Place a pull box and a cabinet on the plan, and the lead-in can be drawn between them.',
   'way.box': 'Pull box',
   'way.cabinet': 'Cabinet',
-  'way.mark': '{kind} {id}',
+  'way.mark': '{kind} {number}',
   'way.title': 'The way',
   'way.allowance': 'Slack and depth',
   'way.course': 'Way',

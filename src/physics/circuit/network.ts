@@ -64,7 +64,7 @@ const walk = (chains: readonly Chain[], far: Port): { readonly losses: number[];
 };
 
 /** Several chain elements as one; the first is nearest to the load. */
-const cascade = (chains: readonly Chain[]): Chain =>
+export const cascade = (chains: readonly Chain[]): Chain =>
   chains.reduce(
     (inner, outer) => ({
       a: add(multiply(outer.a, inner.a), multiply(outer.b, inner.c)),

@@ -47,6 +47,20 @@ const meshPlates = (plates: readonly PlatePart[], fineness: number): PlateMesh[]
 };
 
 /**
+ * The matrix of one plate by itself knows its nodes alone, not its height: at neighbouring heights, which mostly have the
+ * same nodes, it is the same to the last bit.
+ */
+const factored = new Map<string, Body['blocks']>();
+const MOST_FACTORED = 60;
+
+const nodesOf = ({ xs, ys }: PlateMesh): string => `${xs.join()} ${ys.join()}`;
+
+const keepFactored = (nodes: string, blocks: Body['blocks']): void => {
+  if (factored.size >= MOST_FACTORED) factored.delete(factored.keys().next().value!);
+  factored.set(nodes, blocks);
+};
+
+/**
  * Meshes, fills and factors the matrix of a vehicle. `fineness` below 1 is quick, above 1 proves convergence. Over a
  * conducting plane `mirror` metres below the road every current has its image, reversed, as deep below the plane as it is
  * above: its inductances are subtracted.
@@ -57,6 +71,9 @@ export const buildBody = (parts: readonly Part[], fineness = 1, mirror: number |
     fineness
   );
   const rings = parts.filter((part) => part.kind === 'ring').map((ring) => ringPath(ring, fineness));
+  const alone = plates.length === 1 && rings.length === 0 && mirror === null ? plates[0]! : null;
+  const known = alone && factored.get(nodesOf(alone));
+  if (known) return { plates, rings, size: alone.unknowns, blocks: known };
   const offsets: number[] = [];
   let size = 0;
   for (const plate of plates) {
@@ -82,7 +99,10 @@ export const buildBody = (parts: readonly Part[], fineness = 1, mirror: number |
   for (const ridge of RIDGES) {
     for (let i = 0; i < size; i++) matrix[i * size + i]! += (ridge * trace) / size;
     const blocks = factorBlocks(matrix, size, plates, rings);
-    if (blocks) return { plates, rings, size, blocks };
+    if (blocks) {
+      if (alone) keepFactored(nodesOf(alone), blocks);
+      return { plates, rings, size, blocks };
+    }
   }
   throw new RangeError('the parts of a vehicle lie in one another');
 };

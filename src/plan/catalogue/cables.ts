@@ -1,6 +1,7 @@
 import type { Cable, Site } from '../schema';
 import data from './cables.json';
-import { cableEntries } from './entries';
+import type { CableEntry } from './entries';
+import { entriesOf } from './entries-of';
 import { withSpokenNames } from './spoken-names';
 
 /** Relative permittivity of polyethylene, the usual insulation of a pair, where a cable does not state it. */
@@ -9,7 +10,7 @@ export const USUAL_DIELECTRIC = 2.3;
 /** A lead-in cable, go and return together; see `entries.ts` for what the built-in figures mean. */
 export type LeadInCable = Cable & { readonly source?: string };
 
-export const builtInCables: readonly LeadInCable[] = withSpokenNames(cableEntries.parse(data));
+export const builtInCables: readonly LeadInCable[] = withSpokenNames(entriesOf<CableEntry>(data));
 
 /**
  * Built-in cables state their direct-current resistance at 20 °C and inductance at 50 kHz for information: with their

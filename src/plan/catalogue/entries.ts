@@ -71,3 +71,10 @@ export const vehicleEntries = z.array(vehicleEntry);
 export const testPlateEntries = z.array(testPlateEntry);
 export const pavementEntries = z.array(pavementEntry);
 export const unitEntries = z.array(unitEntry);
+
+export type WireEntry = z.infer<typeof wireEntry>;
+export type CableEntry = z.infer<typeof cableEntry>;
+export type VehicleEntry = z.infer<typeof vehicleEntry>;
+export type TestPlateEntry = z.infer<typeof testPlateEntry>;
+export type PavementEntry = z.infer<typeof pavementEntry>;
+export type UnitEntry = z.infer<typeof unitEntry>;

@@ -1,4 +1,5 @@
-import { pavementEntries } from './entries';
+import type { PavementEntry } from './entries';
+import { entriesOf } from './entries-of';
 import data from './pavements.json';
 import { withSpokenNames } from './spoken-names';
 
@@ -11,7 +12,7 @@ export interface Pavement {
   readonly source: string;
 }
 
-export const pavements: readonly Pavement[] = withSpokenNames(pavementEntries.parse(data));
+export const pavements: readonly Pavement[] = withSpokenNames(entriesOf<PavementEntry>(data));
 
 /** Undefined for a material that the user named. */
 export const pavementOf = (material: string): Pavement | undefined =>

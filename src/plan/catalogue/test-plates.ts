@@ -4,7 +4,8 @@
  * lane's middle, as on the standard loop: a two-wheeler's other paths are the business of the two-wheelers, and so are
  * loops with a slot under the lane's middle, which a flat plate hardly sees and wheels do.
  */
-import { testPlateEntries } from './entries';
+import type { TestPlateEntry } from './entries';
+import { entriesOf } from './entries-of';
 import { withSpokenParts } from './spoken-names';
 import data from './test-plates.json';
 import type { CatalogueVehicle } from './vehicles';
@@ -15,4 +16,4 @@ export interface TestPlate extends CatalogueVehicle {
   readonly source: string;
 }
 
-export const testPlates: readonly TestPlate[] = withSpokenParts(testPlateEntries.parse(data));
+export const testPlates: readonly TestPlate[] = withSpokenParts(entriesOf<TestPlateEntry>(data));

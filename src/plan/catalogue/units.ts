@@ -1,6 +1,7 @@
 /** Detector units as they commonly are, nobody's product: what a new unit can begin as. */
 import type { Unit } from '../schema';
-import { unitEntries } from './entries';
+import type { UnitEntry } from './entries';
+import { entriesOf } from './entries-of';
 import { withSpokenNames } from './spoken-names';
 import data from './units.json';
 
@@ -8,7 +9,7 @@ export interface CatalogueUnit extends Unit {
   readonly source: string;
 }
 
-export const builtInUnits: readonly CatalogueUnit[] = withSpokenNames(unitEntries.parse(data));
+export const builtInUnits: readonly CatalogueUnit[] = withSpokenNames(entriesOf<UnitEntry>(data));
 
 /** What a unit is where nobody chose one. */
 export const usualUnit: CatalogueUnit = builtInUnits[0]!;

@@ -1,6 +1,7 @@
 import { extentOf } from '../geometry/polygons';
 import type { Point, Site, Vehicle, VehiclePart } from '../schema';
-import { vehicleEntries } from './entries';
+import type { VehicleEntry } from './entries';
+import { entriesOf } from './entries-of';
 import { withSpokenParts } from './spoken-names';
 import { testPlates } from './test-plates';
 import data from './vehicles.json';
@@ -16,7 +17,7 @@ export interface CatalogueVehicle extends Vehicle {
   readonly source?: string;
 }
 
-export const builtInVehicles: readonly CatalogueVehicle[] = withSpokenParts(vehicleEntries.parse(data));
+export const builtInVehicles: readonly CatalogueVehicle[] = withSpokenParts(entriesOf<VehicleEntry>(data));
 
 /** Whatever may stand on a plan without being of the site's own. */
 export const catalogueVehicles: readonly CatalogueVehicle[] = [...builtInVehicles, ...testPlates];

@@ -1,5 +1,6 @@
 import type { Site } from '../schema';
-import { wireEntries } from './entries';
+import type { WireEntry } from './entries';
+import { entriesOf } from './entries-of';
 import { withSpokenNames } from './spoken-names';
 import data from './wires.json';
 
@@ -14,7 +15,7 @@ export interface Wire {
   readonly source?: string;
 }
 
-export const builtInWires: readonly Wire[] = withSpokenNames(wireEntries.parse(data));
+export const builtInWires: readonly Wire[] = withSpokenNames(entriesOf<WireEntry>(data));
 
 /** The site's own wires first, then the built-in ones; undefined for an unknown id. */
 export const wireOf = (id: string, site: Pick<Site, 'wires'>): Wire | undefined =>

@@ -1,6 +1,7 @@
 /** Changing an id, with everything that refers to it. */
 import { loop as loopSchema, type Site } from '../schema';
 import { mapped, withList } from './list';
+import { renameAcceptance } from './record';
 
 const isId = (id: string): boolean => loopSchema.shape.id.safeParse(id).success;
 
@@ -25,7 +26,10 @@ export function renameLoop(site: Site, from: string, to: string): Site {
       )
     )
   );
-  return { ...site, loops: renamed(site.loops, from, to), circuits };
+  const readings = mapped(site.readings, (reading) =>
+    reading.loop === from ? { ...reading, loop: to } : reading
+  );
+  return { ...site, loops: renamed(site.loops, from, to), circuits, readings };
 }
 
 export function renameCircuit(site: Site, from: string, to: string): Site {
@@ -40,7 +44,8 @@ export function renameCircuit(site: Site, from: string, to: string): Site {
       mapped(conduit.circuits, (id) => (id === from ? to : id))
     )
   );
-  return { ...site, circuits: renamed(site.circuits, from, to), readings, conduits };
+  const next = { ...site, circuits: renamed(site.circuits, from, to), readings, conduits };
+  return renameAcceptance(next, from, to);
 }
 
 export function renameUnit(site: Site, from: string, to: string): Site {

@@ -1,17 +1,21 @@
-/** Pictures under the plan. */
+/** Pictures and lines under the plan. */
 import { BOUNDS, COUNTS } from '../bounds';
 import { add, bearing, distance, normalAngle, rotate, subtract } from '../geometry/points';
-import type { Picture, Point, Site, Underlay } from '../schema';
+import type { Lines, Picture, Point, Site, Underlay } from '../schema';
 import { underlay as underlaySchema } from '../schema/drawing';
 import { pixelOnPlan, underlayOutline } from '../underlays';
 import { freeId, mapped, patched, withList, type Patch } from './list';
 import { scaleThings, thingsOn } from './scale';
 import { tidyAngle, tidyPoint } from './tidy';
 
-/** The bytes were looked at when the picture came in; every step of a slider must not read megabytes again. */
+/** Bytes and lines were looked at when they came in; every step of a slider must not read megabytes again. */
 function isSound(underlay: Underlay): boolean {
-  const { picture } = underlay;
-  return underlaySchema.safeParse({ ...underlay, picture: picture && { ...picture, data: '' } }).success;
+  const { picture, lines } = underlay;
+  return underlaySchema.safeParse({
+    ...underlay,
+    picture: picture && { ...picture, data: '' },
+    ...(lines ? { lines: { ...lines, paths: [] } } : {})
+  }).success;
 }
 
 export const newUnderlay = (
@@ -26,6 +30,27 @@ export const newUnderlay = (
   rotation: 0,
   opacity: 0.6,
   locked: true
+});
+
+/** Lines of another drawing, whose unit is so many metres; `at` is their middle. */
+export const newLines = (
+  site: Site,
+  {
+    name,
+    lines,
+    at,
+    metresPerUnit
+  }: {
+    readonly name: string;
+    readonly lines: Lines;
+    readonly at: Point;
+    readonly metresPerUnit: number;
+  }
+): Underlay => ({
+  ...newUnderlay(site, { name, picture: null, at, metresPerPixel: metresPerUnit }),
+  id: freeId(site.underlays, 'lines'),
+  lines,
+  opacity: 0.8
 });
 
 /** Refused, with the same site returned, when there are as many already as a document may hold. */
@@ -51,7 +76,7 @@ export function replacePicture(site: Site, id: string, picture: Picture): Site {
   const underlay = underlayOf(site, id);
   if (!underlay) return site;
   const { picture: old, scaledBy, metresPerPixel } = underlay;
-  if (!old) return updateUnderlay(site, id, { picture });
+  if (!old) return updateUnderlay(site, id, { picture, lines: undefined });
   const finer = picture.width / old.width;
   const isAlike = Math.abs(picture.height / old.height / finer - 1) < 0.005;
   const moved = ([x, y]: Point): [number, number] => [

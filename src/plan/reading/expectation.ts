@@ -2,6 +2,7 @@
 import { t } from '#i18n/message';
 import { z } from 'zod';
 import { BASE64 } from '../schema/drawing';
+import { CURRENCY } from '../schema/estimate';
 import type { Path } from './problem';
 
 const choices = (values: readonly unknown[]): string =>
@@ -34,15 +35,16 @@ function numberOf(schema: z.ZodNumber): string {
   return schema.isInt ? t('read.wholeNumber', bounds) : t('read.number', bounds);
 }
 
-const isBytes = (schema: z.ZodString): boolean =>
+const looksLike = (schema: z.ZodString, pattern: RegExp): boolean =>
   (schema.def.checks ?? []).some(
-    (check) => check instanceof z.core.$ZodCheckRegex && check._zod.def.pattern === BASE64
+    (check) => check instanceof z.core.$ZodCheckRegex && check._zod.def.pattern === pattern
   );
 
 function textOf(schema: z.ZodString): string {
   const least = schema.minLength ?? 0;
   const most = String(schema.maxLength);
-  if (isBytes(schema)) return t('read.bytes', { most });
+  if (looksLike(schema, CURRENCY)) return t('read.currency');
+  if (looksLike(schema, BASE64)) return t('read.bytes', { most });
   return least > 0 ? t('read.textRange', { least, most }) : t('read.textAtMost', { most });
 }
 
@@ -62,6 +64,7 @@ function expectation(schema: unknown): string | null {
   if (schema instanceof z.ZodTuple) return t('read.numbers', { count: schema.def.items.length });
   if (schema instanceof z.ZodArray) return countOf(schema);
   if (schema instanceof z.ZodObject || schema instanceof z.ZodDiscriminatedUnion) return t('read.object');
+  if (schema instanceof z.ZodRecord) return t('read.object');
   return null;
 }
 
@@ -75,6 +78,7 @@ function child(schema: unknown, key: PropertyKey, value: unknown): unknown {
   if (isWrapper(schema)) return child(schema.unwrap(), key, value);
   if (schema instanceof z.ZodObject) return schema.shape[String(key)];
   if (schema instanceof z.ZodArray) return schema.element;
+  if (schema instanceof z.ZodRecord) return schema.valueType;
   if (schema instanceof z.ZodTuple) return schema.def.items[Number(key)];
   if (!(schema instanceof z.ZodDiscriminatedUnion)) return undefined;
   const by = schema.def.discriminator;

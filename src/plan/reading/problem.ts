@@ -50,3 +50,11 @@ export function inWords(value: unknown): string {
   if (typeof value === 'boolean') return String(value);
   return Array.isArray(value) ? t('read.listOf', { count: value.length }) : t('read.object');
 }
+
+/** The same problem of a part of a document, told of the whole: `prefix` as it stands in paths, like `variants[0].design`. */
+export function under(prefix: string, { path, found, expected, message }: Problem): Problem {
+  const where = path === '' ? prefix : `${prefix}${path.startsWith('[') ? '' : '.'}${path}`;
+  const sentence = (place: string) => t('read.problem', { where: place, found, expected });
+  const isUsual = message === sentence(path === '' ? t('read.theFile') : path);
+  return { path: where, found, expected, message: isUsual ? sentence(where) : `${where}: ${message}` };
+}

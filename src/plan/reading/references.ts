@@ -6,6 +6,7 @@ import { builtInWires } from '../catalogue/wires';
 import { type ListName, LIST_NAMES, type Lists, idsOf } from './lists';
 import { type Path, type Problem, inWords, problem, quoted } from './problem';
 import { danglingTraffic } from './traffic-references';
+import { rawCircuits } from './raw-variants';
 
 export function duplicates(document: object): readonly Problem[] {
   return LIST_NAMES.flatMap((name) =>
@@ -49,8 +50,9 @@ export function danglingReferences(document: object, lists: Lists): readonly Pro
     need(vehicles, value.largestVehicle, ['lanes', index, 'largestVehicle'], vehicle);
   for (const { index, value } of lists.probes)
     need(vehicles, value.vehicle, ['probes', index, 'vehicle'], vehicle);
+  const everywhere = new Set([...circuits, ...rawCircuits(document)]);
   for (const { index, value } of lists.readings)
-    need(circuits, value.circuit, ['readings', index, 'circuit'], t('read.id.circuit'));
+    need(everywhere, value.circuit, ['readings', index, 'circuit'], t('read.id.circuit'));
   for (const { index, value } of lists.conduits)
     value.circuits.forEach((id, at) =>
       need(circuits, id, ['conduits', index, 'circuits', at], t('read.id.circuit'))

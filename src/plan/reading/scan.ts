@@ -3,6 +3,7 @@
  * end, numbers that overflowed, and sheer number of values. Walks with a list of its own, so depth cannot exhaust the stack.
  */
 import { t } from '#i18n/message';
+import { COUNTS } from '../bounds';
 import { type Path, type Problem, inWords, problem, quoted } from './problem';
 
 const DEEPEST = 32;
@@ -23,6 +24,10 @@ function pathOf(place: Place): Path {
   return keys;
 }
 
+/** A point counts as one value: a drawing under the plan is hundreds of thousands of them. */
+const isPoint = (value: readonly unknown[]): boolean =>
+  value.length === 2 && Number.isFinite(value[0]) && Number.isFinite(value[1]);
+
 function below(place: Place): Place[] {
   const { value } = place;
   const at = (key: PropertyKey, each: unknown): Place => ({
@@ -31,6 +36,7 @@ function below(place: Place): Place[] {
     parent: place,
     depth: place.depth + 1
   });
+  if (Array.isArray(value) && isPoint(value)) return [];
   if (Array.isArray(value)) return value.map((each: unknown, index) => at(index, each));
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value as Record<string, unknown>).map(([key, each]) => at(key, each));
@@ -41,8 +47,10 @@ function fault(place: Place): Problem | null {
   const wrong = (found: string, expected: string) => problem(pathOf(place), found, expected);
   if (typeof key === 'string' && FORBIDDEN.has(key))
     return wrong(t('read.fieldNamed', { name: quoted(key) }), t('read.anotherName'));
-  if (Array.isArray(value) && value.length > LONGEST_LIST)
-    return wrong(inWords(value), t('read.listAtMost', { most: LONGEST_LIST }));
+  // the paths of a drawing under the plan are the longest of all lists
+  const most = key === 'paths' ? COUNTS.linePaths : LONGEST_LIST;
+  if (Array.isArray(value) && value.length > most)
+    return wrong(inWords(value), t('read.listAtMost', { most }));
   if (depth > DEEPEST)
     return wrong(t('read.nesting', { most: DEEPEST }), t('read.levels', { most: DEEPEST }));
   return null;

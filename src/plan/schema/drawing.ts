@@ -28,14 +28,27 @@ export const ARROW_TURNS = [
   'back'
 ] as const;
 
-const pixel = z.tuple([
-  within({ min: 0, max: COUNTS.picturePixels }),
-  within({ min: 0, max: COUNTS.picturePixels })
-]);
-
 export const BASE64 = /^[A-Za-z0-9+/]*={0,2}$/;
 
-/** A picture laid under the plan. */
+const onLines = within({ min: -1e9, max: 1e9 });
+/** Of a picture, or of a drawing in its own unit, which may be a thousandth of a millimetre. */
+const pixel = z.tuple([onLines.min(0), onLines.min(0)]);
+
+/** Lines of another drawing. Places are in that drawing's unit, as pixels are: from the upper left corner, y downwards. */
+const lines = z.looseObject({
+  width: onLines.min(0),
+  height: onLines.min(0),
+  paths: z
+    .array(
+      z
+        .array(z.tuple([onLines, onLines]))
+        .min(2)
+        .max(COUNTS.linePoints)
+    )
+    .max(COUNTS.linePaths)
+});
+
+/** A picture, or the lines of another drawing, laid under the plan. */
 export const underlay = z.looseObject({
   id,
   name: name.default(''),
@@ -49,6 +62,8 @@ export const underlay = z.looseObject({
       height: whole(1, COUNTS.picturePixels)
     })
     .nullable(),
+  /** In place of a picture, which is null then. */
+  lines: lines.optional(),
   /** Where the picture's middle lies on the plan. */
   at: point,
   metresPerPixel: within(BOUNDS.metresPerPixel),

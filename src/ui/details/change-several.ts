@@ -11,14 +11,17 @@ export interface SeveralChange<Value> {
   readonly value: Value;
   readonly valueOf: (site: Site, ref: Ref) => Value;
   readonly edit: (site: Site, ref: Ref) => Site;
+  /** False for what can be set of a locked thing too, such as how a picture is seen. */
+  readonly isKeptByLock?: boolean;
 }
 
 /** What came of it: the site, and how many things do not have the value now. */
 export function changedSeveral<Value>(
   site: Site,
-  { refs, value, valueOf, edit }: SeveralChange<Value>
+  { refs, value, valueOf, edit, isKeptByLock = true }: SeveralChange<Value>
 ): { readonly site: Site; readonly without: number } {
-  const next = unlockedOf(site, refs).reduce<Site>((result, ref) => {
+  const open = isKeptByLock ? unlockedOf(site, refs) : refs;
+  const next = open.reduce<Site>((result, ref) => {
     const changed = edit(result, ref);
     return changesLocked(result, changed) ? result : changed;
   }, site);

@@ -1,6 +1,7 @@
 import { changesLocked } from '#editor/locks';
 import { withinSentence } from '#i18n/locale';
-import { t } from '#i18n/message';
+import { keysOf, t } from '#i18n/message';
+import { saying, type Saying } from '#i18n/saying';
 import type { Site } from '#plan/schema';
 import type { Bench } from '../bench';
 
@@ -13,6 +14,12 @@ export interface About {
 /** "Lead-in length" inside a sentence; symbols, short codes and German nouns keep their capitals. */
 const inSentence = (label: string): string =>
   /^\p{Lu}(?!\p{Lu})/u.test(label) ? withinSentence(label.charAt(0)) + label.slice(1) : label;
+
+/** A field's label is a message of its own; one with something filled in stays as it was said. */
+function fieldInSentence(label: string): Saying {
+  const [key] = keysOf(label);
+  return () => inSentence(key === undefined ? label : t(key));
+}
 
 /**
  * Makes one undo step of a field's new value; arrow keys in a row on the same field stay one step. False when the
@@ -31,7 +38,7 @@ export function commitField(
     bench.editor.say(t('notice.locked'));
     return false;
   }
-  const label = t('step.change', { field: inSentence(field), subject });
-  bench.editor.commit({ label, site, ...(isStep ? { merge: label } : {}) });
+  const label = saying('step.change', { field: fieldInSentence(field), subject });
+  bench.editor.commit({ label, site, ...(isStep ? { merge: label() } : {}) });
   return true;
 }

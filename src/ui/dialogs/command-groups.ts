@@ -11,7 +11,7 @@ const BEGINNINGS: readonly (readonly [group: CommandGroup, beginnings: RegExp])[
   ['insert', /^insert-/],
   ['wiring', /^(join-|split-circuit|reverse-winding|lead-)/],
   ['view', /^(zoom-|fit-|true-scale|toggle-|show-|snap)/],
-  ['move', /^(nudge-|rotate-|mirror|align|distribute|gap|repeat|turn-|flip|arrange|set-gap|space)/]
+  ['move', /^(nudge-|rotate-|mirror|align|centre-|distribute|gap|repeat|turn-|flip|arrange|set-gap|space)/]
 ];
 
 const groupOf = ({ id }: Command): CommandGroup =>

@@ -13,8 +13,6 @@ export const EXPLAINED = [
   'self-resonance',
   'wire',
   'saw-cut',
-  'sealant',
-  'lead-in',
   'cover',
   'terminal-inductance',
   'terminal-magnetic',

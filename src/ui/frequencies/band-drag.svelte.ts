@@ -2,7 +2,7 @@
  * A band in the hand: it goes to the setting nearest to the pointer, and the site with it. All settings that one drag
  * crosses are one undo step; a drag that ends where it began, or is given up, is none.
  */
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import type { Site } from '#plan/schema';
 import type { Bench } from '../bench';
 import { nameOf } from '../names';
@@ -80,7 +80,7 @@ export class BandDrag {
   }
 
   #goBack({ site, row, merge }: Grip): void {
-    const label = t('step.setting', { name: nameOf(row.circuit) });
+    const label = saying('step.setting', { name: nameOf(row.circuit) });
     this.#bench.editor.commit({ label, site, merge });
   }
 

@@ -9,7 +9,15 @@ const ON_THINGS: readonly (readonly ItemId[])[] = [
   [...CLIPBOARD, 'duplicate', 'delete'],
   ['lock', 'hide'],
   ['select-lane-loops', 'fit-selection'],
-  ['repeat-along-lane', 'set-gap', 'distribute-lane', 'mirror-lane', 'rotate-left', 'rotate-right'],
+  [
+    'centre-in-lane',
+    'repeat-along-lane',
+    'set-gap',
+    'distribute-lane',
+    'mirror-lane',
+    'rotate-left',
+    'rotate-right'
+  ],
   ['join-in-series', 'join-in-parallel', 'split-circuit', 'reverse-winding', 'lead-out', 'lead-in'],
   ['page-palette']
 ];

@@ -19,11 +19,12 @@ function scattered(text: string, word: string): number | null {
   return at - first + 1 - word.length;
 }
 
-/** 0 for the best: the beginning of the text, of a word, anywhere, letters that are only in the right order. */
+/** 0 for the best: the beginning of the text, a whole word, its beginning, anywhere, letters in the right order. */
 function distanceOf(text: string, word: string): number | null {
   const at = text.indexOf(word);
   if (at === 0) return 0;
-  if (text.includes(` ${word}`)) return 1;
+  if (` ${text} `.includes(` ${word} `)) return 1;
+  if (text.includes(` ${word}`)) return 2;
   if (at > 0) return 3;
   const between = word.length < 3 ? null : scattered(text, word);
   return between === null || between > 3 * word.length ? null : 6 + between;

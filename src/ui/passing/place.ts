@@ -1,6 +1,6 @@
 /** Putting a vehicle on the plan where something is to be seen. */
 import { withinSentence } from '#i18n/locale';
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { addProbe, updateProbe } from '#plan/edits/index';
 import { tidyAngle, tidyPoint } from '#plan/edits/tidy';
 import type { Probe } from '#plan/schema';
@@ -20,8 +20,8 @@ export function putVehicle(bench: Bench, { vehicle, at, heading }: Probe): void 
   const watched = watchedProbe(state.site, state.selection);
   const site = watched === null ? addProbe(state.site, probe) : updateProbe(state.site, watched, probe);
   if (site === state.site) return;
-  const name = withinSentence(vehicleName(state.site, vehicle));
-  editor.commit({ label: t('along.step', { vehicle: name }), site });
+  const name = () => withinSentence(vehicleName(state.site, vehicle));
+  editor.commit({ label: saying('along.step', { vehicle: name }), site });
   const { viewport } = editor.state;
   if (!boxHolds(visibleBox(viewport), probe.at)) editor.setViewport({ ...viewport, centre: probe.at });
 }

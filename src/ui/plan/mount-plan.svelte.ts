@@ -1,6 +1,6 @@
 import { untrack } from 'svelte';
 import type { Attachment } from 'svelte/attachments';
-import type { Pictures } from '#canvas/pictures';
+import type { Pictures } from '#scenes/pictures';
 import { createPlanCanvas } from '#canvas/plan-canvas';
 import type { Bench } from '../bench';
 import { loopCalls, watchedProbe } from './calls';
@@ -64,7 +64,19 @@ export function mountPlan(
       canvas.setMap(bench.map);
     });
     $effect(() => {
+      canvas.setField(bench.field);
+    });
+    $effect(() => {
       canvas.setMoment(bench.moment);
+    });
+    $effect(() => {
+      canvas.setMarked(bench.marked);
+    });
+    $effect(() => {
+      canvas.setCutting(bench.cutting);
+    });
+    $effect(() => {
+      canvas.setGhost(bench.ghost);
     });
     return () => {
       canvas.destroy();

@@ -1,8 +1,8 @@
-/** What to do with the tool in hand. */
+/** What to do with the tool in hand. Of scaling a picture the bar over the plan says it. */
 import type { EditorState, ToolName } from '#editor/types';
 import type { PlainMessageKey } from '#i18n/message';
 
-const HINTS: Readonly<Record<Exclude<ToolName, 'select' | 'pan'>, PlainMessageKey>> = {
+const HINTS: Readonly<Record<Exclude<ToolName, 'select' | 'pan' | 'calibrate'>, PlainMessageKey>> = {
   rectangle: 'toolHint.corners',
   quadrupole: 'toolHint.corners',
   diagonal: 'toolHint.corners',
@@ -24,12 +24,11 @@ const HINTS: Readonly<Record<Exclude<ToolName, 'select' | 'pan'>, PlainMessageKe
   dimension: 'toolHint.dimension',
   path: 'toolHint.points',
   vehicle: 'toolHint.place',
-  measure: 'toolHint.measure',
-  calibrate: 'toolHint.calibrate'
+  measure: 'toolHint.measure'
 };
 
 /** Tools that have no sizes. */
-const PLACING = new Set<ToolName>(['pull-box', 'cabinet', 'note', 'vehicle', 'measure', 'calibrate']);
+const PLACING = new Set<ToolName>(['pull-box', 'cabinet', 'note', 'vehicle', 'measure']);
 
 /** In the order of reading; none for the tools that only select and move the view. */
 export function toolHints({ tool, entry, keyboardPoint }: EditorState): readonly PlainMessageKey[] {
@@ -37,5 +36,6 @@ export function toolHints({ tool, entry, keyboardPoint }: EditorState): readonly
   if (keyboardPoint) return ['toolHint.keys', ...(entry ? (['toolHint.sizes'] as const) : [])];
   if (entry) return ['toolHint.sizes', 'toolHint.alt'];
   if (tool === 'select' || tool === 'pan') return [];
+  if (tool === 'calibrate') return ['toolHint.orKeys'];
   return [HINTS[tool], ...(PLACING.has(tool) ? [] : (['toolHint.sizes'] as const)), 'toolHint.orKeys'];
 }

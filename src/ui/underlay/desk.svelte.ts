@@ -1,11 +1,14 @@
 /** Pictures on their way under the plan, and what is to be said about those that are there. */
 import { createContext } from 'svelte';
-import type { Pictures } from '#canvas/pictures';
+import type { Pictures } from '#scenes/pictures';
 import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { COUNTS } from '#plan/bounds';
 import { addUnderlay, newUnderlay, replacePicture } from '#plan/edits/index';
 import type { Picture, Site, Underlay } from '#plan/schema';
+import { isMissing } from '#plan/underlays';
 import type { Bench } from '../bench';
+import { withWords } from '../parts/with-words';
 import { ACCEPTED } from './file-kind';
 import type { Intake } from './intake';
 import type { Pages } from './pages';
@@ -25,7 +28,7 @@ export class UnderlayDesk {
   /** How a picture was scaled, and the drawing of which that is the last change. */
   result = $state.raw<{ readonly text: string; readonly revision: number } | null>(null);
   #pictures = $state.raw<Pictures | null>(null);
-  /** Ids of pictures about which nothing more is to be said. */
+  /** Pictures about which nothing more is to be said, each with its site: every site has a "picture-1". */
   #dismissed = $state.raw<readonly string[]>([]);
   readonly #bench: Bench;
   /** The picture whose place the next one takes. */
@@ -42,12 +45,12 @@ export class UnderlayDesk {
 
   #warnedOf(isConcerned: (underlay: Underlay) => boolean): readonly Underlay[] {
     return this.#bench.state.site.underlays.filter(
-      (underlay) => isConcerned(underlay) && !this.#dismissed.includes(underlay.id)
+      (underlay) => isConcerned(underlay) && !this.#dismissed.includes(this.#known(underlay))
     );
   }
 
   get missing(): readonly Underlay[] {
-    return this.#warnedOf(({ picture }) => picture === null);
+    return this.#warnedOf(isMissing);
   }
 
   get broken(): readonly Underlay[] {
@@ -57,7 +60,11 @@ export class UnderlayDesk {
   }
 
   dismiss(underlays: readonly Underlay[]): void {
-    this.#dismissed = [...this.#dismissed, ...underlays.map(({ id }) => id)];
+    this.#dismissed = [...this.#dismissed, ...underlays.map((each) => this.#known(each))];
+  }
+
+  #known({ id }: Underlay): string {
+    return JSON.stringify([this.#bench.keeping.slot, id]);
   }
 
   /** Lets the person choose a file; with `replaced`, for the place of that picture. */
@@ -78,11 +85,15 @@ export class UnderlayDesk {
     this.notice = '';
     const reading: Task = { kind: 'reading', name: file.name };
     this.task = reading;
-    const { takeIn } = await import('./intake');
+    const { slot } = this.#bench.keeping;
+    const { takeIn } = await withWords(() => import('./intake'))();
     const intake = await takeIn(file);
-    // Another file, or Escape, came in between.
-    if (this.task === reading) this.take(intake);
-    else if (intake.kind === 'pages') intake.pages.close();
+    // Another file, Escape or another site, which has not asked for the picture, came in between.
+    if (this.task === reading && this.#bench.keeping.slot === slot) this.take(intake);
+    else {
+      if (intake.kind === 'pages') intake.pages.close();
+      if (this.task === reading) this.task = null;
+    }
   }
 
   take(intake: Intake): void {
@@ -112,7 +123,7 @@ export class UnderlayDesk {
     const replaced = site.underlays.find(({ id }) => id === this.#replaced);
     if (replaced) {
       const next = replacePicture(site, replaced.id, picture);
-      editor.commit({ label: t('underlay.step.replace'), site: next });
+      editor.commit({ label: saying('underlay.step.replace'), site: next });
       editor.select([{ kind: 'underlay', id: replaced.id }]);
       return;
     }
@@ -126,7 +137,7 @@ export class UnderlayDesk {
       return;
     }
     const selection = [{ kind: 'underlay', id: underlay.id }] as const;
-    editor.commit({ label: t('underlay.step.insert'), site: next, selection });
+    editor.commit({ label: saying('underlay.step.insert'), site: next, selection });
     editor.setTool('calibrate');
   }
 }

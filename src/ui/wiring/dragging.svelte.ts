@@ -1,5 +1,5 @@
 /** Dragging a coil over the diagram with mouse or pen; a finger scrolls, and has the buttons. */
-import type { Place } from './schematic';
+import type { Place } from '#scenes/schematic';
 
 /** Pixels that a press may wander and still be a click. */
 const SLACK = 5;

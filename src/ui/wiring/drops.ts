@@ -1,7 +1,7 @@
 /** Where a coil that is dragged over the diagram can be dropped. */
 import type { WiringPlace } from '#plan/edits/index';
 import type { Circuit } from '#plan/schema';
-import type { Place, Schematic } from './schematic';
+import type { Place, Schematic } from '#scenes/schematic';
 
 export interface Drop {
   readonly place: WiringPlace;

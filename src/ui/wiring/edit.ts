@@ -1,8 +1,9 @@
+import type { Words } from '#i18n/saying';
 import type { Site } from '#plan/schema';
 import type { Bench } from '../bench';
 
 /** Makes one named undo step of the edit; false when it changes nothing. */
-export function commitEdit(bench: Bench, label: string, edit: (site: Site) => Site): boolean {
+export function commitEdit(bench: Bench, label: Words, edit: (site: Site) => Site): boolean {
   const before = bench.state.site;
   const site = edit(before);
   if (site === before) return false;

@@ -4,7 +4,7 @@ import type { Quantities } from '#analysis/results';
 import { circuit, loop, siteOf, square, unit } from '../support/sites';
 
 const quantitiesOf = (loops: readonly object[], circuits: readonly object[] = []): Quantities =>
-  createAssessor().assess(siteOf({ loops, circuits, units: [unit('U1')] }), 'prepared').quantities;
+  createAssessor().assess(siteOf({ loops, circuits, units: [unit('U1')] }), 'prepared').quantities!;
 const amount = ({ lines }: Quantities, subject: string, what: string): number | undefined =>
   lines.find((line) => line.subject === subject && line.what === what)?.amount;
 
@@ -35,8 +35,22 @@ describe('what goes into the road', () => {
     expect(found.sealant_m3 * 1000).toBeCloseTo(4.144, 3);
   });
 
-  it('has a unit with every line', () => {
-    for (const { what, unit: inUnit } of found.lines) expect(inUnit).toBe(what === 'sealant' ? 'm3' : 'm');
+  it('has a unit with every line that the totals come from', () => {
+    const units = new Map(found.lines.map(({ what, unit: inUnit }) => [what, inUnit]));
+    for (const what of ['loop wire', 'tail wire', 'lead-in', 'loop saw cut', 'home run saw cut'] as const)
+      expect(units.get(what)).toBe('m');
+    expect(units.get('sealant')).toBe('m3');
+    expect(units.get('sawing')).toBe('h');
+    expect(units.get('splice kit')).toBe('each');
+  });
+
+  it('leaves waste, overcuts and what twisting takes up out of the totals, but not out of the lines', () => {
+    const line = (what: string) => found.lines.find((each) => each.what === what)!;
+    expect(amount(found, 'L1', 'twist take-up')).toBeGreaterThan(0);
+    expect(amount(found, 'L1', 'overcut')).toBeGreaterThan(0);
+    // 5 % of wire, 15 % of sealant: the usual waste of the catalogue
+    expect(line('loop wire').gross).toBeCloseTo(21.6 * 1.05, 9);
+    expect(line('sealant').gross).toBeCloseTo(found.sealant_m3 * 1.15, 12);
   });
 });
 
@@ -72,11 +86,13 @@ describe('odd drawings', () => {
       ],
       units: [unit('U1')]
     });
-    const found = createAssessor().assess(site, 'prepared').quantities;
-    // from the middle of the side or a corner, 3.1 m and a little, to the box
-    const wire = amount(found, 'L1', 'tail wire')!;
-    expect(amount(found, 'L1', 'home run saw cut')).toBeCloseTo(wire / 2 - 1.5, 9);
-    expect(wire / 2 - 1.5).toBeGreaterThanOrEqual(3.1);
+    const found = createAssessor().assess(site, 'prepared').quantities!;
+    // from a corner, 3.1 m to the side and 0.9 m up or down, to the box
+    const way = Math.hypot(3.1, 0.9);
+    expect(amount(found, 'L1', 'home run saw cut')).toBeCloseTo(way, 9);
+    expect(amount(found, 'L1', 'tail wire')).toBeCloseTo(2 * way, 6);
+    expect(amount(found, 'L1', 'tail slack')).toBeCloseTo(2 * 1.5, 9);
+    expect(found.wire_m).toBeCloseTo(3 * 7.2 + 2 * way + 3, 6);
     expect(found.leadIn_m).toBeCloseTo(12, 12);
   });
 
@@ -85,7 +101,11 @@ describe('odd drawings', () => {
       [loop('L1', square(0, 0))],
       [circuit('C1', ['L1'], { leadIn: { cable: 'pair-14', length: 0 } })]
     );
-    expect(found.lines.map(({ what }) => what)).toEqual(['loop wire', 'loop saw cut', 'sealant']);
+    const kinds = found.lines.map(({ what }) => what);
+    expect(kinds).toEqual(expect.arrayContaining(['loop wire', 'loop saw cut', 'sealant']));
+    for (const none of ['tail wire', 'tail slack', 'home run saw cut', 'lead-in', 'splice kit', 'pulling'])
+      expect(kinds).not.toContain(none);
+    expect(found.lines.every((line) => line.amount > 0)).toBe(true);
     expect(found.leadIn_m).toBe(0);
   });
 
@@ -97,6 +117,16 @@ describe('odd drawings', () => {
   });
 
   it('of no loops are nothing', () => {
-    expect(quantitiesOf([])).toEqual({ wire_m: 0, sawCut_m: 0, sealant_m3: 0, leadIn_m: 0, lines: [] });
+    const nothing = {
+      wire_m: 0,
+      sawCut_m: 0,
+      sealant_m3: 0,
+      leadIn_m: 0,
+      crew_h: 0,
+      work_h: 0,
+      cost: 0,
+      lines: []
+    };
+    expect(quantitiesOf([])).toMatchObject(nothing);
   });
 });

@@ -86,6 +86,11 @@ describe('an exact gap', () => {
     const { site, items } = row([[0, 0], [5, 0], [6, 0]], [1]); // prettier-ignore
     expect(centres(setGaps(site, items, 'x', 1)).map(([x]) => x)).toEqual([2, 5, 8]);
   });
+
+  it('begins anew behind each thing that is locked', () => {
+    const { site, items } = row([[0, 0], [5, 0], [20, 0]], [0, 1]); // prettier-ignore
+    expect(centres(setGaps(site, items, 'x', 1)).map(([x]) => x)).toEqual([0, 5, 8]);
+  });
 });
 
 /** North for ten metres, then east. */
@@ -111,6 +116,27 @@ describe('along a lane', () => {
       0, -90, -90, -90
     ]);
     expect(repeated.things).toHaveLength(3);
+  });
+
+  it('repeats against the direction of travel as far as the lane begins', () => {
+    const { site } = row([[0, 8]]); // prettier-ignore
+    const things: Thing[] = [{ kind: 'loop', id: 'L1' }];
+    const repeated = repeatAlongLane(site, { things, lane: BENT, count: 5, pitch: -5, anchorOf });
+    expect(centres(repeated.site)).toEqual([[0, 8], [0, 3]]); // prettier-ignore
+  });
+
+  it('turns with a slight bend too, to its own side', () => {
+    const { site } = row([[4, 0.5]]); // prettier-ignore
+    const [c, s] = [Math.cos(Math.PI / 9), Math.sin(Math.PI / 9)];
+    const lane: Lane = { ...BENT, centreline: [[0, 0], [10, 0], [10 + 20 * c, 20 * s]] }; // prettier-ignore
+    const things: Thing[] = [{ kind: 'loop', id: 'L1' }];
+    const { site: next } = repeatAlongLane(site, { things, lane, count: 1, pitch: 10, anchorOf });
+    // Four metres behind the bend of 20°, and half a metre to the left of the middle there.
+    const [, [x, y] = [0, 0]] = centres(next);
+    expect(x).toBeCloseTo(10 + 4 * c - 0.5 * s, 4);
+    expect(y).toBeCloseTo(4 * s + 0.5 * c, 4);
+    const turned = next.loops[1]?.shape;
+    expect(turned && 'rotation' in turned ? turned.rotation : NaN).toBeCloseTo(20, 6);
   });
 
   it('wires each copy as the original is, on a channel of its own', () => {

@@ -106,6 +106,12 @@ describe('lead-ins that are drawn side by side', () => {
   it('say nothing where they are not drawn', () => {
     expect(sharedLength(fullSite(), ['C1', 'C2'])).toBeNull();
     expect(sharedLength(demoSite(), ['C1'])).toBeNull();
+    const site = demoSite();
+    const circuits = site.circuits.map((circuit) =>
+      circuit.id === 'C3' ? { ...circuit, leadIn: { ...circuit.leadIn, route: undefined } } : circuit
+    );
+    expect(sharedLength({ ...site, circuits }, ['C1', 'C2'])).toBeCloseTo(WAY, 6);
+    expect(sharedLength({ ...site, circuits }, ['C1', 'C2', 'C3'])).toBeNull();
     expect(firstShared(fullSite())).toBeNull();
   });
 });

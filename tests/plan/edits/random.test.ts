@@ -46,7 +46,17 @@ const thing: fc.Arbitrary<edits.Thing> = fc.oneof(
 const things = fc.array(thing, { maxLength: 4 });
 
 type Edit = (site: Site) => Site;
+const itemName = fc.constantFrom('wire:awg14', 'crew', 'extra:X1', '');
 const edit: fc.Arbitrary<Edit> = fc.oneof(
+  fc.tuple(itemName, fc.option(wild), wild).map(
+    ([item, price, size]): Edit =>
+      (site) =>
+        edits.setPack(edits.setPrice(site, item, price), item, size / 10)
+  ),
+  fc.tuple(wild, fc.constantFrom('X1', 'X2'), wild).map(([waste, id, amount]): Edit => (site) => {
+    const next = edits.addExtra(edits.updateWaste(site, { wire: waste / 20 }), edits.newExtra(site, id));
+    return edits.removeExtra(edits.updateExtra(next, id, { amount }), amount > 10 ? 'X1' : 'X3');
+  }),
   fc.tuple(things, point).map(
     ([a, by]): Edit =>
       (site) =>

@@ -26,6 +26,15 @@ describe('ways side by side', () => {
     expect(beside(straight, moved(straight, [4, 0.1]).toReversed())).toBeCloseTo(6, 9);
   });
 
+  it('keep company up to fifteen degrees, and only cross beyond', () => {
+    const slanting = (degrees: number) =>
+      straight.map(([x, y]) => rotate([x - 5, y], degrees)).map(([x, y]): Point => [x + 5, y]);
+    const within = (degrees: number) => (2 * APART) / Math.sin((degrees * Math.PI) / 180);
+    // Square to the one way, at most `APART` off it: on the slanting one that is 2·APART / sin, on the other the same.
+    expect(beside(straight, slanting(14))).toBeCloseTo(within(14), 9);
+    expect(beside(straight, slanting(16))).toBe(0);
+  });
+
   it('count no further apart than is asked', () => {
     expect(beside(straight, moved(straight, [0, 0.149]))).toBeCloseTo(10, 9);
     expect(beside(straight, moved(straight, [0, 0.151]))).toBe(0);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { steelOf } from '#editor/things';
+import { steelOf, underlayOf } from '#editor/things';
 import type { Ref } from '#editor/types';
-import { updateSteel } from '#plan/edits/index';
+import { updateSteel, updateUnderlay } from '#plan/edits/index';
 import { emptySite } from '#plan/read';
 import type { Site, Steel } from '#plan/schema';
 import { changedSeveral } from '#ui/details/change-several';
@@ -40,6 +40,28 @@ describe('one value for several things', () => {
 
   it('counts what has it already as having it', () => {
     expect(withPitch(0.3).without).toBe(1);
+  });
+
+  it('goes to a locked one too if its lock keeps something else', () => {
+    const underlay = { name: '', picture: null, at: [0, 0], metresPerPixel: 0.01, rotation: 0 } as const;
+    const pictures: Site = {
+      ...emptySite(),
+      underlays: [
+        { ...underlay, id: 'b1', opacity: 0.5, locked: false },
+        { ...underlay, id: 'b2', opacity: 0.6, locked: true }
+      ]
+    };
+    const ofAll = (isKeptByLock: boolean) =>
+      changedSeveral<number | undefined>(pictures, {
+        refs: pictures.underlays.map(({ id }) => ({ kind: 'underlay', id })),
+        value: 0.3,
+        isKeptByLock,
+        valueOf: (from, { id }) => underlayOf(from, id)?.opacity,
+        edit: (before, { id }) => updateUnderlay(before, id, { opacity: 0.3 })
+      });
+    expect(ofAll(false).site.underlays.map(({ opacity }) => opacity)).toEqual([0.3, 0.3]);
+    expect(ofAll(true).site.underlays.map(({ opacity }) => opacity)).toEqual([0.3, 0.6]);
+    expect([ofAll(false).without, ofAll(true).without]).toEqual([0, 1]);
   });
 
   it('leaves the same site when nothing takes it', () => {

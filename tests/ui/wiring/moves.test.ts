@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { placeLoop } from '#plan/edits/index';
 import { movesOf } from '#ui/wiring/moves';
-import { sectionsOf } from '#ui/wiring/sections';
+import { sectionsOf } from '#scenes/cable-sections';
 import { fullSite } from '../../plan/edits/site';
 
 describe('the places that a loop can be moved to', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Circuit } from '#plan/schema';
 import { dropsOf, nearestDrop } from '#ui/wiring/drops';
-import { schematicOf, type Box } from '#ui/wiring/schematic';
+import { schematicOf, type Box } from '#scenes/schematic';
 
 /** Every way to write a number as a sum in which order counts: the lengths of the strings. */
 function compositions(total: number): number[][] {

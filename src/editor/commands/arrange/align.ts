@@ -1,8 +1,8 @@
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { alignThings, type Alignment } from '#plan/edits/index';
 import { itemsOf } from '../../arranging';
 import { takeUnlocked, unlockedOf } from '../../locks';
-import { describeRefs } from '../../selection';
+import { sayRefs } from '../../selection';
 import type { Command, Editor, EditorState } from '../../types';
 import { hasSeveral } from '../conditions';
 
@@ -21,7 +21,7 @@ const canAlign = (state: EditorState): boolean =>
 function align(editor: Editor, how: Alignment): void {
   const { site, selection } = editor.state;
   editor.commit({
-    label: t('step.alignThings', { things: describeRefs(selection) }),
+    label: saying('step.alignThings', { things: sayRefs(selection) }),
     site: alignThings(site, itemsOf(site, selection), how)
   });
   takeUnlocked(editor);

@@ -1,7 +1,7 @@
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { distributeThings, type Row } from '#plan/edits/index';
 import { besideLanes, itemsOf, laneMeant } from '../../arranging';
-import { describeRefs } from '../../selection';
+import { sayRefs } from '../../selection';
 import type { Command, EditorState, Ref } from '../../types';
 import { hasSeveral } from '../conditions';
 
@@ -29,7 +29,7 @@ const distribute = (along: 'x' | 'y' | 'lane'): Command => ({
     const found = meant(editor.state, along);
     if (!found) return;
     editor.commit({
-      label: t('step.distributeThings', { things: describeRefs(found.refs) }),
+      label: saying('step.distributeThings', { things: sayRefs(found.refs) }),
       site: distributeThings(site, itemsOf(site, found.refs), found.row)
     });
   }

@@ -1,11 +1,12 @@
 import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { mirrorThings, type Axis } from '#plan/edits/index';
 import { bearing } from '#plan/geometry/points';
 import { laneMeant } from '../../arranging';
 import { boxCentre } from '../../geometry/box';
 import { stationOf } from '../../geometry/lanes';
 import { takeUnlocked } from '../../locks';
-import { describeRefs } from '../../selection';
+import { sayRefs } from '../../selection';
 import { boxOf } from '../../things';
 import type { Command, Editor, EditorState, Ref } from '../../types';
 import { hasSeveral } from '../conditions';
@@ -29,7 +30,7 @@ function mirror(editor: Editor, across: Across): void {
   if (!axis) return;
   if (refs.some(({ kind }) => kind === 'underlay')) editor.say(t('notice.noMirror'));
   editor.commit({
-    label: t('step.mirrorThings', { things: describeRefs(refs) }),
+    label: saying('step.mirrorThings', { things: sayRefs(refs) }),
     site: mirrorThings(editor.state.site, refs, axis)
   });
 }

@@ -1,4 +1,4 @@
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { leadIn } from '#plan/edits/index';
 import type { Command, EditorState } from '../../types';
 import type { Site } from '#plan/schema';
@@ -12,6 +12,6 @@ export const leadInToCabinet: Command = {
   keys: ['Shift+U'],
   applies: (state) => !state.busy && led(state) !== state.site,
   run: (editor) => {
-    editor.commit({ label: t('step.leadIn'), site: led(editor.state) });
+    editor.commit({ label: saying('step.leadIn'), site: led(editor.state) });
   }
 };

@@ -1,4 +1,4 @@
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { leadOut } from '#plan/edits/index';
 import type { Site } from '#plan/schema';
 import type { Command } from '../../types';
@@ -12,6 +12,6 @@ export const leadOutToBox: Command = {
   applies: (state) => wouldChange(state, led),
   run(editor) {
     const { state } = editor;
-    editor.commit({ label: t('step.leadOut'), site: led(state.site, selectedLoops(state)) });
+    editor.commit({ label: saying('step.leadOut'), site: led(state.site, selectedLoops(state)) });
   }
 };

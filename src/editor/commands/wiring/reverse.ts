@@ -1,8 +1,8 @@
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { setReversed } from '#plan/edits/index';
 import type { Site } from '#plan/schema';
 import { circuitWith } from '#plan/wiring';
-import { describeRefs } from '../../selection';
+import { sayRefs } from '../../selection';
 import type { Command } from '../../types';
 import { selectedLoops, wouldChange } from './selected';
 
@@ -20,8 +20,8 @@ export const reverse: Command = {
   applies: (state) => wouldChange(state, reversed),
   run(editor) {
     const { site, selection } = editor.state;
-    const things = describeRefs(selection.filter(({ kind }) => kind === 'loop'));
-    const label = t('step.reverseThings', { things });
+    const things = sayRefs(selection.filter(({ kind }) => kind === 'loop'));
+    const label = saying('step.reverseThings', { things });
     editor.commit({ label, site: reversed(site, selectedLoops(editor.state)) });
   }
 };

@@ -1,4 +1,4 @@
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { splitCircuit } from '#plan/edits/index';
 import { loopsIn } from '#plan/wiring';
 import type { Command } from '../../types';
@@ -10,6 +10,6 @@ export const takeApart: Command = {
   applies: (state) => !state.busy && circuitsOf(state).some((circuit) => loopsIn(circuit).length > 1),
   run(editor) {
     const ids = circuitsOf(editor.state).map(({ id }) => id);
-    editor.commit({ label: t('step.takeApart'), site: ids.reduce(splitCircuit, editor.state.site) });
+    editor.commit({ label: saying('step.takeApart'), site: ids.reduce(splitCircuit, editor.state.site) });
   }
 };

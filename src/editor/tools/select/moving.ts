@@ -1,4 +1,4 @@
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { moveThings } from '#plan/edits/index';
 import type { Point } from '#plan/schema';
 import { shiftBy, shiftSizes } from '../../entry/placing';
@@ -6,7 +6,7 @@ import { opensEntry } from '../../entry/typing';
 import { boxCorners, movedBox } from '../../geometry/box';
 import { unlockedOf } from '../../locks';
 import type { Scene } from '../../scene';
-import { describeRefs } from '../../selection';
+import { sayRefs } from '../../selection';
 import { clearances } from '../../snapping/clearances';
 import { createSnapper } from '../../snapping/snapper';
 import { boxOf } from '../../things';
@@ -58,7 +58,7 @@ export function moving(start: ToolPointer, refs: readonly Ref[], scene: Scene): 
   }
 
   const finished = (input: ToolPointer): Outcome => {
-    const label = t('step.moveThings', { things: describeRefs(free) });
+    const label = saying('step.moveThings', { things: sayRefs(free) });
     return { next: idle, step: { label, site: draftFor(input), selection: refs } };
   };
 

@@ -1,4 +1,4 @@
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import {
   dragLoopHandle,
   moveLanePoint,
@@ -16,7 +16,7 @@ import { boxAround } from '../../geometry/box';
 import { stationOf } from '../../geometry/lanes';
 import type { PlanHandle } from '../../handles';
 import type { Scene } from '../../scene';
-import { describeRefs } from '../../selection';
+import { sayRefs } from '../../selection';
 import { clearances } from '../../snapping/clearances';
 import { NO_SNAP } from '../../snapping/snap';
 import { createSnapper } from '../../snapping/snapper';
@@ -98,7 +98,7 @@ export function resizing(start: ToolPointer, handle: PlanHandle, scene: Scene): 
     }
 
     const finished = (input: ToolPointer): Outcome => {
-      const label = t('step.resizeThings', { things: describeRefs([ref]) });
+      const label = saying('step.resizeThings', { things: sayRefs([ref]) });
       return { next: idle, step: { label, site: result(input, lastDraft).draft } };
     };
 

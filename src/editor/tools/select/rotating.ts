@@ -1,4 +1,5 @@
 import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { rotateThings } from '#plan/edits/index';
 import { bearing, normalAngle } from '#plan/geometry/points';
 import type { Point, Site } from '#plan/schema';
@@ -7,7 +8,7 @@ import { opensEntry } from '../../entry/typing';
 import { laneAt } from '../../geometry/lanes';
 import { unlockedOf } from '../../locks';
 import type { Scene } from '../../scene';
-import { describeRefs } from '../../selection';
+import { sayRefs } from '../../selection';
 import { loopOf, pivotOf, probeOf } from '../../things';
 import type { Ref } from '../../types';
 import { angleText, joinedText } from '../../wording';
@@ -63,7 +64,7 @@ export function rotating(start: ToolPointer, scene: Scene): ToolState {
   }
 
   const finished = (input: ToolPointer): Outcome => {
-    const label = t('step.rotateThings', { things: describeRefs(refs) });
+    const label = saying('step.rotateThings', { things: sayRefs(refs) });
     return { next: idle, step: { label, site: turned(input).draft } };
   };
 

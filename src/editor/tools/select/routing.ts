@@ -1,5 +1,5 @@
 /** Dragging a point of a drawn tail or lead-in; one that is dragged onto its neighbour is taken out of the way. */
-import { t } from '#i18n/message';
+import { saying } from '#i18n/saying';
 import { insertWayPoint, moveWayPoint, removeWayPoint, wayPath, type Way } from '#plan/edits/index';
 import { distance } from '#plan/geometry/points';
 import { pathLength } from '#plan/lead-out';
@@ -44,7 +44,7 @@ export function routing(start: ToolPointer, handle: PlanHandle, scene: Scene): T
       const snap = snapper.point([input.at[0] + grip[0], input.at[1] + grip[1]], input);
       const draft = dragged(way, index, snap.at, input);
       if (input.type === 'up')
-        return { next: idle, step: { label: t(`step.reroute.${way.kind}`), site: draft } };
+        return { next: idle, step: { label: saying(`step.reroute.${way.kind}`), site: draft } };
       const path = wayPath(draft, way);
       const text = joinedText(path ? lengthText(site, pathLength(path)) : '', snap.text);
       const overlay = { guides: snap.guides, label: { at: input.at, text }, cursor: handle.cursor };

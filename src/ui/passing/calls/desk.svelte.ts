@@ -5,7 +5,7 @@
  */
 import { untrack } from 'svelte';
 import type { CallsPicture, Trace } from '#analysis/calls/results';
-import type { Moment } from '#canvas/frame';
+import type { Moment } from '#scenes/frame';
 import type { Site } from '#plan/schema';
 import type { Bench } from '../../bench';
 import { refsOf } from '../../details/subject';

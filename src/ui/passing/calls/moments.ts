@@ -3,7 +3,7 @@ import type { CallsPicture, Trajectory } from '#analysis/calls/results';
 import { isGreen } from '#analysis/traffic/halts';
 import { placeOn, wayOf, type Way } from '#analysis/passing/way';
 import { pointAt } from '#plan/geometry/stations';
-import type { Moment, OutputState } from '#canvas/frame';
+import type { Moment, OutputState } from '#scenes/frame';
 import { vehicleOf } from '#plan/catalogue/vehicles';
 import { distance } from '#plan/geometry/points';
 import type { Lane, Point, Probe, Site } from '#plan/schema';

@@ -1,7 +1,7 @@
 /** From the numbers of a response map to outlines on the plan. */
 import { contours } from 'd3-contour';
 import type { ResponseMap } from '#analysis/map/results';
-import type { Contour, MapPicture } from '#canvas/frame';
+import type { Contour, MapPicture } from '#scenes/frame';
 import type { Point } from '#plan/schema';
 
 export interface MapWords {

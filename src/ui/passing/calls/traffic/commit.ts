@@ -1,5 +1,6 @@
 /** Every change of the traffic is one undo step; arrow keys in a row on one field stay one. */
 import { t } from '#i18n/message';
+import type { Words } from '#i18n/saying';
 import type { Site } from '#plan/schema';
 import type { Bench } from '../../../bench';
 import { commitField } from '../../../details/commit';
@@ -15,7 +16,7 @@ export const commitTraffic = (
   commitField(bench, { field, subject }, edit, isStep) ? undefined : t('field.impossible');
 
 /** A step that is not about a field's value; nothing happens where nothing changes. */
-export function commitStep(bench: Bench, label: string, edit: (site: Site) => Site): void {
+export function commitStep(bench: Bench, label: Words, edit: (site: Site) => Site): void {
   const before = bench.state.site;
   const site = edit(before);
   if (site !== before) bench.editor.commit({ label, site });

@@ -1,0 +1,61 @@
+/** Where the model does not bear figures out, or what is drawn cannot be built: by the rules of the findings. */
+import { ROUGHEST, roughnessOf } from '#physics/vehicle/roughness';
+import { loopsIn } from '#plan/wiring';
+import { nearResonance, notOscillating } from '../findings/channels';
+import { cover, slotWidth } from '../findings/cover';
+import { createContext, type FindingRule } from '../findings/finding';
+import { impossibleShape } from '../findings/shape';
+import { steelInSlot } from '../findings/steel-near';
+import type { CircuitReadout } from '../results';
+import type { Figure, SweepWish } from './results';
+import type { Trial } from './trial';
+
+const RULES: readonly FindingRule[] = [
+  impossibleShape,
+  slotWidth,
+  // wires out of their slot
+  (context) => cover(context).filter(({ severity }) => severity === 'problem'),
+  steelInSlot,
+  notOscillating,
+  nearResonance
+];
+
+/** Loops and circuits whose figures are asked for, with the loops of these circuits. */
+const concerned = ({ site }: Trial, figures: readonly Figure[]): ReadonlySet<string> => {
+  const ids = new Set(
+    figures.flatMap(({ subject, other }) => [subject, other]).filter((id) => typeof id === 'string')
+  );
+  const circuits = site.circuits.filter((circuit) => ids.has(circuit.id));
+  return new Set([...ids, ...circuits.flatMap(loopsIn)]);
+};
+
+/** Without vehicles: the rules above look at none. */
+const bare = { isFollowing: false, responses: [], neighbours: [], ranges: null, classes: null, steel: null };
+
+export const doubtsOf = (trial: Trial, { figures }: Pick<SweepWish, 'figures'>): boolean => {
+  const { site, survey } = trial;
+  const isRough = figures.some(({ vehicle: id }) => {
+    const vehicle = trial.vehicle(id);
+    return vehicle !== undefined && roughnessOf(trial.bodyOf(vehicle).fine) > ROUGHEST;
+  });
+  if (isRough) return true;
+  const ids = concerned(trial, figures);
+  const circuits = [...survey.circuits.values()]
+    .filter(({ circuit }) => ids.has(circuit.id))
+    .map(({ circuit, readout }): CircuitReadout => {
+      const own = new Set(loopsIn(circuit));
+      const resonances = survey.loops
+        .filter(({ id }) => own.has(id))
+        .map(({ selfResonance_Hz }) => selfResonance_Hz);
+      return { ...readout, ...bare, id: circuit.id, selfResonance_Hz: Math.min(...resonances) };
+    });
+  const context = createContext(
+    { ...site, loops: site.loops.filter(({ id }) => ids.has(id)) },
+    {
+      ...{ pending: false, isFollowed: false, loops: survey.loops, couplings: [], circuits },
+      ...{ beyondModel: [], probes: [], channels: [], beats: [], weakerBeats: 0 },
+      ...{ passes: null, detectionHeights: null, calls: null, quantities: null }
+    }
+  );
+  return RULES.some((rule) => rule(context).length > 0);
+};

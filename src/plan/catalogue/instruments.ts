@@ -1,0 +1,41 @@
+/** Meters as they usually are: common practice, no published source; a site lists its own with what their makers state. */
+import type { Instrument, Quantity, Reading, Site } from '../schema';
+
+export interface Accuracy {
+  /** Of the reading. */
+  readonly share: number;
+  /** On top of it, in the quantity's unit. */
+  readonly floor: number;
+}
+
+/** Of a meter that is not named: a plus-or-minus that holds nineteen times in twenty. */
+export const USUAL_ACCURACY: Readonly<Record<Quantity, Accuracy>> = {
+  resistanceDc_ohm: { share: 0.01, floor: 0.1 },
+  inductance_H: { share: 0.02, floor: 1e-6 },
+  q: { share: 0.05, floor: 0.2 },
+  frequency_Hz: { share: 0.001, floor: 50 },
+  insulation_ohm: { share: 0.1, floor: 1e5 },
+  insulationBetween_ohm: { share: 0.1, floor: 1e5 },
+  deltaLOverL: { share: 0.02, floor: 1e-4 }
+};
+
+/** At which a meter measures that does not say; common practice. */
+export const USUAL_METER_FREQUENCY = 50_000;
+
+const instrumentOf = (
+  site: Pick<Site, 'fieldCheck'>,
+  { instruments = [] }: Pick<Reading, 'instruments'>,
+  measures: (instrument: Instrument) => boolean
+): Instrument | undefined =>
+  site.fieldCheck?.instruments?.find((each) => instruments.includes(each.id) && measures(each));
+
+/** Of the first of the reading's instruments that states one for the quantity. */
+export const accuracyOf = (
+  site: Pick<Site, 'fieldCheck'>,
+  reading: Pick<Reading, 'instruments'>,
+  quantity: Quantity
+): Accuracy => {
+  const states = ({ accuracies }: Instrument) => accuracies.find((each) => each.quantity === quantity);
+  const found = instrumentOf(site, reading, (each) => Boolean(states(each)));
+  return (found && states(found)) ?? USUAL_ACCURACY[quantity];
+};

@@ -1,0 +1,104 @@
+/** What each field of a lesson allows, but not together: names that name nothing, curves that are not there, predictions that overlap. */
+import { t } from '#i18n/message';
+import type { Lesson, Measure, Words } from './lesson-schema';
+import { type Path, type Problem, inWords, problem, quoted } from './reading/problem';
+
+/** Names in braces. */
+const NAMED = /\{([^{}]*)\}/gu;
+
+export const namesIn = (text: string): readonly string[] =>
+  [...text.matchAll(NAMED)].flatMap(([, name]) => (name === undefined ? [] : [name]));
+
+function wordsConflicts(words: Words, path: Path, known: ReadonlySet<string>): readonly Problem[] {
+  return Object.entries(words).flatMap(([language, text]) =>
+    namesIn(text ?? '')
+      .filter((each) => !known.has(each))
+      .map((each) =>
+        problem([...path, language], t('lesson.braces', { name: quoted(each) }), t('lesson.measureName'))
+      )
+  );
+}
+
+function measureConflicts(
+  { is }: Measure,
+  path: Path,
+  { x, figures }: Lesson['experiment'],
+  curves: number,
+  above: ReadonlySet<string>
+): readonly Problem[] {
+  if (is.kind === 'ratio' || is.kind === 'difference')
+    return (['of', 'to'] as const)
+      .filter((key) => !above.has(is[key]))
+      .map((key) => problem([...path, 'is', key], inWords(is[key]), t('lesson.measureAbove')));
+  const least = Math.min(...x.values);
+  const most = Math.max(...x.values);
+  const places = Object.entries(is).filter(([key]) => key === 'x' || key === 'from' || key === 'to');
+  const outside = places.filter(([, value]) => typeof value === 'number' && (value < least || value > most));
+  return [
+    ...(is.figure < figures.length
+      ? []
+      : [
+          problem(
+            [...path, 'is', 'figure'],
+            String(is.figure),
+            t('lesson.placeIn', { most: figures.length - 1, list: 'experiment.figures' })
+          )
+        ]),
+    ...(is.curve < curves
+      ? []
+      : [problem([...path, 'is', 'curve'], String(is.curve), t('lesson.curve', { most: curves - 1 }))]),
+    ...outside.map(([key, value]) =>
+      problem(
+        [...path, 'is', key],
+        String(value),
+        t('read.number', { min: String(least), max: String(most) })
+      )
+    )
+  ];
+}
+
+/** Conditions on one measure that could hold at once. */
+function overlaps({ predictions }: Lesson): readonly Problem[] {
+  return predictions.flatMap(({ when }, index) =>
+    predictions.slice(0, index).flatMap((earlier, place) => {
+      const other = earlier.when;
+      const low = Math.max(when.atLeast ?? -Infinity, other.atLeast ?? -Infinity);
+      const high = Math.min(when.below ?? Infinity, other.below ?? Infinity);
+      return when.measure === other.measure && low < high
+        ? [
+            problem(
+              ['predictions', index, 'when'],
+              t('lesson.overlaps', { place: `predictions[${place}]` }),
+              t('lesson.apart')
+            )
+          ]
+        : [];
+    })
+  );
+}
+
+export function lessonConflicts(lesson: Lesson): readonly Problem[] {
+  const { experiment, measures, predictions, explanation, published } = lesson;
+  const known = new Set(Object.keys(measures));
+  const curves = experiment.designs?.length ?? experiment.family?.values.length ?? 1;
+  const above = new Set<string>();
+  const ofMeasures = Object.entries(measures).flatMap(([name, each]) => {
+    const found = measureConflicts(each, ['measures', name], experiment, curves, above);
+    above.add(name);
+    return found;
+  });
+  return [
+    ...(experiment.family && experiment.designs
+      ? [problem(['experiment', 'designs'], inWords(experiment.designs), t('lesson.eitherFamily'))]
+      : []),
+    ...ofMeasures,
+    ...predictions.flatMap(({ when }, index) =>
+      known.has(when.measure)
+        ? []
+        : [problem(['predictions', index, 'when', 'measure'], inWords(when.measure), t('lesson.measureName'))]
+    ),
+    ...overlaps(lesson),
+    ...explanation.flatMap((each, index) => wordsConflicts(each, ['explanation', index], known)),
+    ...(published ? wordsConflicts(published.says, ['published', 'says'], known) : [])
+  ];
+}

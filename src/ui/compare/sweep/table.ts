@@ -1,0 +1,54 @@
+/** A sweep as a table: exact numbers in SI, one row a value, one column a result and curve. */
+import type { SweepPicture } from '#analysis/sweep/results';
+import type { Column, Table } from '#exchange/tables/table';
+import { t } from '#i18n/message';
+import type { Site } from '#plan/schema';
+import { experimentOn, rangeOf } from '#plan/variables/index';
+import type { QuantityKind } from '#units/kind';
+import { figureName, quantityOfFigure } from '../words/figure';
+import { choiceName, quantityOf, variableName } from '../words/variable';
+import { curveNames } from './curve-names';
+
+/** Units in which values are kept, whatever is shown. */
+const SI: Readonly<Partial<Record<QuantityKind, string>>> = {
+  length: 'm',
+  smallLength: 'm',
+  angle: '°',
+  frequency: 'Hz',
+  inductance: 'H',
+  resistance: 'Ω',
+  time: 's',
+  temperature: '°C'
+};
+
+function headed(name: string, kind: QuantityKind, curve: string): Column {
+  const unit = SI[kind];
+  const named = unit === undefined ? name : t('sweep.head', { name, unit });
+  return { head: curve === '' ? named : t('sweep.headOf', { head: named, curve }), kind: 'number' };
+}
+
+/** `title`: what the table is called. */
+export function sweepTable(site: Site, picture: SweepPicture, title: string): Table {
+  const { x, figures, doubtful } = picture;
+  const { variable } = x;
+  const choices = rangeOf(experimentOn(site), variable)?.choices ?? null;
+  const names = curveNames(site, picture);
+  const first: Column = choices
+    ? { head: variableName(site, variable), kind: 'text' }
+    : headed(variableName(site, variable), quantityOf(variable), '');
+  const columns = figures.flatMap(({ figure, values }) =>
+    values.map((_, n) => headed(figureName(site, figure), quantityOfFigure(figure), names[n] ?? ''))
+  );
+  const isDoubtful = new Set(doubtful);
+  const doubt: readonly Column[] =
+    doubtful.length > 0 ? [{ head: t('sweep.doubtColumn'), kind: 'text' as const }] : [];
+  return {
+    title,
+    columns: [first, ...columns, ...doubt],
+    rows: x.values.map((value, k) => [
+      choices ? choiceName(site, variable, choices[Math.round(value)] ?? '') : value,
+      ...figures.flatMap(({ values }) => values.map((row) => row[k] ?? null)),
+      ...(doubt.length > 0 ? [isDoubtful.has(value) ? t('sweep.yes') : null] : [])
+    ])
+  };
+}

@@ -1,0 +1,137 @@
+/** A number of the drawing in words, and its values as people read them. */
+import { t, type PlainMessageKey } from '#i18n/message';
+import { cableOf } from '#plan/catalogue/cables';
+import { wireOf } from '#plan/catalogue/wires';
+import type { Site } from '#plan/schema';
+import type { Variable, VariableKind, VariableRange } from '#plan/variables/variable';
+import { INCH } from '#units/constants';
+import { format } from '#units/format';
+import type { QuantityKind } from '#units/kind';
+import { circuitName, loopName, nameOf, vehicleName } from '../../names';
+
+const KINDS: Readonly<Record<VariableKind, QuantityKind>> = {
+  turns: 'count',
+  width: 'length',
+  length: 'length',
+  rotation: 'angle',
+  slotDepth: 'smallLength',
+  slotWidth: 'smallLength',
+  cornerCut: 'length',
+  wire: 'count',
+  tailLength: 'length',
+  leadInLength: 'length',
+  leadInCable: 'count',
+  gap: 'length',
+  vehicleHeight: 'length',
+  offset: 'length',
+  along: 'length',
+  shortedTurns: 'count',
+  steelDepth: 'smallLength',
+  steelPitch: 'smallLength',
+  measuringTime: 'time',
+  tripThreshold: 'ratio',
+  frequencySetting: 'count',
+  temperature: 'temperature',
+  permittivity: 'plain'
+};
+
+const NAMES: Readonly<Record<Exclude<VariableKind, 'gap'>, PlainMessageKey>> = {
+  turns: 'loop.turns',
+  width: 'shape.width',
+  length: 'shape.length',
+  rotation: 'shape.rotation',
+  slotDepth: 'loop.slotDepth',
+  slotWidth: 'loop.slotWidth',
+  cornerCut: 'shape.cornerCut',
+  wire: 'loop.wire',
+  tailLength: 'loop.tail',
+  leadInLength: 'sweep.variable.leadInLength',
+  leadInCable: 'sweep.variable.leadInCable',
+  vehicleHeight: 'sweep.variable.vehicleHeight',
+  offset: 'sweep.variable.offset',
+  along: 'sweep.variable.along',
+  shortedTurns: 'sweep.variable.shortedTurns',
+  steelDepth: 'sweep.variable.steelDepth',
+  steelPitch: 'sweep.variable.steelPitch',
+  measuringTime: 'sweep.variable.measuringTime',
+  tripThreshold: 'channel.threshold',
+  frequencySetting: 'channel.setting',
+  temperature: 'site.temperature',
+  permittivity: 'site.permittivity'
+};
+
+const DIAMETER: PlainMessageKey = 'shape.diameter';
+/** Numbers of which there are none between two neighbours. */
+const WHOLE: ReadonlySet<VariableKind> = new Set([
+  'turns',
+  'shortedTurns',
+  'wire',
+  'leadInCable',
+  'frequencySetting'
+]);
+
+export const variableKey = ({ kind, subject, other }: Variable): string =>
+  JSON.stringify([kind, subject, other ?? null]);
+
+export const sameVariable = (a: Variable, b: Variable): boolean => variableKey(a) === variableKey(b);
+
+export const quantityOf = ({ kind }: Variable): QuantityKind => KINDS[kind];
+
+export const isWhole = ({ kind }: Variable): boolean => WHOLE.has(kind);
+
+/** "Turns"; of a circle the diameter, whichever of the two numbers says it. */
+export function numberName(site: Site, { kind, subject, other }: Variable): string {
+  if (kind === 'gap') return t('sweep.variable.gap', { other: loopName(site, other ?? '') });
+  const shape = site.loops.find(({ id }) => id === subject)?.shape.kind;
+  return t(shape === 'circle' && (kind === 'width' || kind === 'length') ? DIAMETER : NAMES[kind]);
+}
+
+/** "Stop line left": what it is a number of. */
+export function subjectName(site: Site, { kind, subject }: Variable): string {
+  if (subject === null) return t('sweep.wholeSite');
+  if (site.loops.some(({ id }) => id === subject)) return loopName(site, subject);
+  if (site.circuits.some(({ id }) => id === subject)) return circuitName(site, subject);
+  if (kind === 'vehicleHeight') return vehicleName(site, subject);
+  const at = site.steel.findIndex(({ id }) => id === subject);
+  const steel = site.steel[at];
+  if (steel) {
+    const kind = t(`outline.steel.${steel.kind}`);
+    return site.steel.length > 1 ? t('sweep.numbered', { kind, n: at + 1 }) : kind;
+  }
+  const unit = site.units.find(({ id }) => id === subject);
+  return unit ? nameOf(unit) : subject;
+}
+
+/** "Turns of Stop line left". */
+export const variableName = (site: Site, variable: Variable): string =>
+  variable.subject === null
+    ? numberName(site, variable)
+    : t('sweep.ofSubject', { number: numberName(site, variable), subject: subjectName(site, variable) });
+
+/** A wire, a cable or a setting by its name. */
+export function choiceName(site: Site, { kind }: Variable, choice: string): string {
+  const entry =
+    kind === 'wire' ? wireOf(choice, site) : kind === 'leadInCable' ? cableOf(choice, site) : undefined;
+  return entry ? nameOf(entry) : choice;
+}
+
+/** "3", "1.80 m", "AWG 14": a value by itself. */
+export function valueText(
+  site: Site,
+  variable: Variable,
+  value: number,
+  choices: VariableRange['choices'] = null
+): string {
+  const choice = choices?.[Math.round(value)];
+  if (choice !== undefined) return choiceName(site, variable, choice);
+  return format(value, quantityOf(variable), site.displayUnits).text;
+}
+
+/** Sixteenths of an inch are as fine as anybody reads off a slider. */
+const READ = INCH / 16;
+
+/** The same where nobody has to keep to the last digit: feet and inches without decimals. */
+export const readableText: typeof valueText = (site, variable, value, choices) =>
+  site.displayUnits === 'imperial' && quantityOf(variable) === 'length'
+    ? valueText(site, variable, Math.round(value / READ) * READ, choices)
+    : valueText(site, variable, value, choices);

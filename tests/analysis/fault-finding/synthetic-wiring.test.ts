@@ -1,0 +1,3 @@
+import { checkCauses } from './synthetic';
+
+checkCauses(['reversed loop', 'missing loop', 'parallel for series', 'series for parallel']);

@@ -1,0 +1,34 @@
+/** Sites walked through without a page. */
+import { createMeans } from '#analysis/means';
+import { finish } from '#analysis/steps';
+import { figuresInSteps } from '#analysis/walk-through/figures/gather';
+import type { Place } from '#analysis/walk-through/node';
+import type { Complaint, Said, Walk } from '#analysis/walk-through/results';
+import { walkInSteps } from '#analysis/walk-through/walk';
+import type { Site } from '#plan/schema';
+
+/** One of each for a whole file: a vehicle is made ready once. */
+const means = createMeans();
+
+export const walk = (site: Site, complaint: Complaint, circuit: string, ...answers: string[]): Walk =>
+  finish(walkInSteps(site, { complaint, circuit, answers }, means))!;
+
+/** Everything that any complaint asks of the site; null without a channel. */
+export function placeOf(site: Site, circuit: string): Omit<Place, 'about'> | null {
+  const figures = finish(figuresInSteps(site, circuit, ['beats', 'passes', 'heights'], means))!;
+  const { channel, unit } = figures;
+  return channel && unit ? { ...figures, channel, unit } : null;
+}
+
+export const keysOf = (saids: readonly Said[]): readonly string[] => saids.map(({ key }) => key);
+
+/** The number in what is said. */
+export function numberIn({ key, values }: Said, name: string): number {
+  const value = values[name];
+  if (value === undefined || typeof value === 'string' || 'day' in value)
+    throw new Error(`${key} has no number ${name}`);
+  return value.value;
+}
+
+/** The answer that follows, whatever the steps before were. */
+export const next = ({ steps }: Walk) => steps.at(-1)!;

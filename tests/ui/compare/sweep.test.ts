@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { axisOf } from '../../../src/ui/compare/sweep/axis';
+import { cellEdges, levelOf, levelsOf, limitEdges } from '../../../src/ui/compare/sweep/cells';
+import { limitsOf, linePath, rangeOf, valueAt, wrapped } from '../../../src/ui/compare/sweep/curves';
+import { legendPlaces } from '../../../src/ui/compare/sweep/legend';
+import { spanOf, valuesOf } from '../../../src/ui/compare/sweep/spans';
+
+const metres = { least: 0.5, most: 10, step: 0.05, isWhole: false, choices: null };
+const turns = { least: 1, most: 20, step: 1, isWhole: true, choices: null };
+const same = (value: number) => value;
+
+describe('the values that a number runs through', () => {
+  it('has the ends of what was chosen, evenly between them', () => {
+    const span = spanOf(metres, { from: 1, to: 3, points: 5 }, 'axis', 1.8);
+    expect(valuesOf(metres, span)).toEqual([1, 1.5, 2, 2.5, 3]);
+  });
+  it('takes every whole number, each once, and no other', () => {
+    expect(valuesOf(turns, spanOf(turns, { from: 2, to: 5 }, 'axis', 3))).toEqual([2, 3, 4, 5]);
+    const few = valuesOf(turns, spanOf(turns, { from: 1, to: 20, points: 4 }, 'family', 3));
+    expect(few.every((value) => Number.isInteger(value))).toBe(true);
+    expect([few[0], few.at(-1), new Set(few).size]).toEqual([1, 20, few.length]);
+  });
+  it('has whole curves about the design, itself among them', () => {
+    expect(valuesOf(turns, spanOf(turns, {}, 'family', 3))).toEqual([1, 2, 3, 4, 5]);
+  });
+  it('stays within what can be, whatever was chosen', () => {
+    const span = spanOf(metres, { from: -4, to: 99 }, 'axis', null);
+    expect([span.from, span.to]).toEqual([0.5, 10]);
+  });
+});
+
+describe('what a chart draws', () => {
+  const figure = { kind: 'inductance', subject: 'C1' } as const;
+  const limit = (value: number) => ({ kind: 'most', value, wants: 'below' }) as const;
+
+  it('breaks the line where there is no value', () => {
+    expect(linePath([1, 2, 3, 4], [1, null, 3, 4], same, same)).toBe('M1.0 1.0M3.0 3.0L4.0 4.0');
+  });
+  it('reads straight between two values, and nothing in a gap or beside them', () => {
+    expect(valueAt([1, 3], [10, 20], 1.5)).toBe(12.5);
+    expect(valueAt([1, 3], [10, null], 2)).toBeNull();
+    expect([valueAt([1, 3], [10, 20], 0.9), valueAt([1, 3], [10, 20], 3.1)]).toEqual([null, null]);
+    expect([valueAt([1, 3], [10, 20], 1), valueAt([1, 3], [10, 20], 3)]).toEqual([10, 20]);
+  });
+  it('draws a near limit in, and tells of one that would press the curve flat', () => {
+    const swept = { figure, values: [[10, 12]], present: 11, limits: [limit(13), limit(1000)] };
+    const { near, far } = limitsOf(swept);
+    expect([near, far].map((all) => all.map(({ value }) => value))).toEqual([[13], [1000]]);
+    const [low, high] = rangeOf(swept, 'linear')!;
+    expect(low).toBeLessThan(10);
+    expect(high).toBeGreaterThan(13);
+    expect(high).toBeLessThan(20);
+  });
+  it('has nothing to draw without values', () => {
+    expect(rangeOf({ figure, values: [[null]], present: null, limits: [] }, 'linear')).toBeNull();
+  });
+  it('ticks in the unit that is read: feet of 0.3048 m', () => {
+    const { ticks, unit, place, invert } = axisOf({
+      kind: 'length',
+      system: 'imperial',
+      domain: [0, 3.048],
+      pixels: [0, 100],
+      perTick: 20
+    });
+    expect(unit).toBe('ft');
+    expect(ticks.map(({ text }) => text)).toEqual(['0', '2', '4', '6', '8', '10']);
+    expect(ticks[1]!.value).toBeCloseTo(0.6096, 12);
+    expect(place(1.524)).toBeCloseTo(50, 9);
+    expect(invert(50)).toBeCloseTo(1.524, 9);
+  });
+  it('puts as many names into a row as there is room for', () => {
+    const rows = legendPlaces(['aaaa', 'bbbb', 'cccc'], 0, 160, 5).map(({ row }) => row);
+    expect(rows).toEqual([0, 0, 1]);
+  });
+  it('breaks a heading between words', () => {
+    expect(wrapped('one two three', 8)).toEqual(['one two', 'three']);
+  });
+});
+
+describe('a map', () => {
+  it('has cells that meet halfway between their values', () => {
+    expect(cellEdges([1, 2, 4])).toEqual([0.5, 1.5, 3, 5]);
+  });
+  it('draws a limit between the cells that keep to it and those that do not', () => {
+    const wants = { kind: 'most', value: 2.5, wants: 'below' } as const;
+    expect(limitEdges([[1, 2, 3]], [0, 1, 2, 3], [0, 1], wants, same, same)).toBe('M2 0V1');
+    expect(limitEdges([[1, null, 3]], [0, 1, 2, 3], [0, 1], wants, same, same)).toBe('');
+  });
+  it('puts every value into the last level that it reaches', () => {
+    const levels = levelsOf([[0.4, 1.2, 3.9]]);
+    for (const value of [0.4, 1.2, 3.9]) {
+      const n = levelOf(value, levels);
+      expect(levels[n]).toBeLessThanOrEqual(value);
+      expect(levels[n + 1] ?? Infinity).toBeGreaterThan(value);
+    }
+  });
+});
