@@ -18,7 +18,10 @@ export default defineConfig({
   use: {
     ...devices['Desktop Chrome'],
     baseURL,
-    trace: 'retain-on-failure',
+    // Recording every step costs a third of the time: asked for when a failure is looked into.
+    trace: process.env['E2E_TRACE'] ? 'retain-on-failure' : 'off',
+    // Keeping the whole tool for use without a network costs as much again; a spec about that allows it.
+    serviceWorkers: 'block',
     launchOptions: launchOptions()
   },
   webServer: {

@@ -2,6 +2,8 @@ import type { BrowserContext, Page } from '@playwright/test';
 import { Desk } from './hands';
 import { expect, test } from './support/test';
 
+test.use({ serviceWorkers: 'allow' });
+
 /** The page again, with nothing but what the first visit kept. */
 async function withoutNetwork(page: Page, context: BrowserContext): Promise<Desk> {
   const desk = new Desk(page);

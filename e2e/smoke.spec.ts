@@ -1,6 +1,8 @@
 import { expectAccessible } from './support/axe';
 import { expect, test } from './support/test';
 
+test.use({ serviceWorkers: 'allow' });
+
 test('the page opens with its name and without accessibility problems', async ({ page }) => {
   await page.goto('./');
   await expect(page).toHaveTitle(/Kerfline/);

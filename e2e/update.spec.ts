@@ -6,6 +6,8 @@ import sirv from 'sirv';
 import { Desk } from './hands';
 import { expect, test } from './support/test';
 
+test.use({ serviceWorkers: 'allow' });
+
 const folder = fileURLToPath(new URL('../build/', import.meta.url));
 const worker = readFileSync(`${folder}service-worker.js`, 'utf8');
 const { version } = JSON.parse(readFileSync(`${folder}_app/version.json`, 'utf8')) as { version: string };

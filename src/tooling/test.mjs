@@ -1,16 +1,15 @@
 // The whole test: install, types, lint, unit tests, build, a browser, end-to-end tests on the built site.
-// A failed step does not stop the later ones; the closing line adds both runners and every failed step.
+// A failed step does not stop the later ones; the closing lines name what failed and add both runners and every failed step.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { ROOT } from './fingerprint.mjs';
 import { build, install } from './setup.mjs';
-import { addTallies, tallyEndToEnd, tallyStep, tallyUnit } from './tally.mjs';
+import { addTallies, NOTHING, tallyEndToEnd, tallyStep, tallyUnit } from './tally.mjs';
 
 /** @typedef {import('./tally.mjs').Tally} Tally */
 
 const RESULTS = join(ROOT, 'test-results');
-const NOTHING = { passed: 0, failed: 0 };
 
 /** @param {string} name */
 function announce(name) {
@@ -25,7 +24,7 @@ function perform(name, act) {
     return NOTHING;
   } catch (problem) {
     console.error(problem instanceof Error ? problem.message : problem);
-    return tallyStep(false, NOTHING);
+    return tallyStep(name, false, NOTHING);
   }
 }
 
@@ -55,8 +54,8 @@ function performCounted(name, file, act, read) {
   // A report left by an earlier run must not be counted for this one.
   rmSync(file, { force: true });
   const succeeded = act(file);
-  if (!existsSync(file)) return tallyStep(false, NOTHING);
-  return tallyStep(succeeded, read(JSON.parse(readFileSync(file, 'utf8'))));
+  if (!existsSync(file)) return tallyStep(name, false, NOTHING);
+  return tallyStep(name, succeeded, read(JSON.parse(readFileSync(file, 'utf8'))));
 }
 
 /** @param {string} script */
@@ -99,6 +98,7 @@ function testEverything() {
   return addTallies([...early, ...ready, canBrowse ? testEndToEnd() : NOTHING]);
 }
 
-const { passed, failed } = testEverything();
+const { passed, failed, names } = testEverything();
+if (names.length > 0) console.log(`\nWhat failed:\n${names.map((name) => `- ${name}`).join('\n')}`);
 console.log(`\n${passed} passed, ${failed} failed`);
 process.exitCode = failed === 0 && passed > 0 ? 0 : 1;

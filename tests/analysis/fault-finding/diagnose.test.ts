@@ -165,7 +165,7 @@ describe('a diagnosis', () => {
 
   it('takes a resistance of a kilo-ohm for a bad splice, however short of open that is', () => {
     const answer = diagnosed([
-      { circuit: 'C1', testPoint: 'cabinet', resistanceDc_ohm: 1_200, overRange: [] } as Reading
+      { circuit: 'C1', testPoint: 'cabinet', resistanceDc_ohm: 1_200, overRange: [] }
     ]);
     expect(firstOf(answer)).toBe('resistive splice');
     const nothing = answer.causes.find(({ faults }) => faults[0]!.kind === 'nothing wrong')!;
