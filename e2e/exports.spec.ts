@@ -57,6 +57,36 @@ test('a workbook opens as one, and CSV for a spreadsheet begins with its mark', 
   expect([...bytes.subarray(0, 3)]).toEqual([0xef, 0xbb, 0xbf]);
 });
 
+test('designs side by side are a table of text and a workbook, and a site with one design says why there is none', async ({
+  page
+}) => {
+  test.setTimeout(120_000);
+  const desk = new Desk(page);
+  await desk.open();
+  await openExport(page);
+  await dialogOf(page).getByRole('button', { name: 'Designs compared as CSV' }).click();
+  await expect(dialogOf(page).getByRole('alert')).toContainText(/one design/i);
+  await page.keyboard.press('Escape');
+
+  await desk.openText(readFileSync('samples/two-ways-to-guard-a-gate.kerfline.json', 'utf8'));
+  await expect(page).toHaveTitle(/Sedgewell/);
+  await openExport(page);
+  const text = (await bytesOf(await make(page, 'Designs compared as CSV'))).toString();
+  const rows = text.split('\r\n').map((line) => line.split(','));
+  const at = rows[0]!.findIndex((cell) => cell.includes('Two in series'));
+  expect(rows[0]).toContain('One long rectangle');
+  const cut = rows.find((row) => row.includes('Saw cut'))!;
+  expect(Number(cut[at])).toBeGreaterThan(Number(cut[rows[0]!.indexOf('One long rectangle')]));
+  expect(cut).toContain('▼ worse');
+
+  const [sheet] = await readWorkbook(await bytesOf(await make(page, 'Designs compared as XLSX')));
+  expect(sheet!.sheet).toBe('Designs compared');
+  const same = sheet!.data.find((row) => row.includes('Saw cut'))!;
+  // the text as fine as it is worth reading, the workbook as it was reckoned
+  expect(same.flatMap((cell) => (typeof cell === 'number' ? [cell.toFixed(1)] : []))).toContain(cut[at]);
+  expect(same).toContain('▼ worse');
+});
+
 test('a file that is cancelled is not handed over', async ({ page }) => {
   const downloads: string[] = [];
   page.on('download', (download) => downloads.push(download.suggestedFilename()));

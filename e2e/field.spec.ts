@@ -1,7 +1,8 @@
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
-import { Desk } from './hands';
+import { Desk, type Place } from './hands';
 import { expectAccessible } from './support/axe';
+import { Fingers } from './support/fingers';
 import { expect, test } from './support/test';
 
 /** One lane along +y with a loop of three turns in its middle, and a car over it. */
@@ -74,6 +75,18 @@ class FieldView {
         )
       );
   }
+}
+
+async function centreOf(grip: Locator): Promise<Place> {
+  const { x, y, width, height } = (await grip.boundingBox())!;
+  return [x + width / 2, y + height / 2];
+}
+
+/** Presses there and carries it along; the button stays down. */
+async function grab(page: Page, [x, y]: Place, [right, down]: Place): Promise<void> {
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + right, y + down, { steps: 8 });
 }
 
 test('the field over a loop is read with the keyboard, and is what the law of Biot and Savart says', async ({
@@ -157,6 +170,80 @@ test('a section along the tape follows the tape', async ({ page }) => {
   const first = await picture();
   await desk.drag([-60, -30], [120, 25]);
   await expect.poll(picture).not.toBe(first);
+});
+
+test('an end of the section is dragged on the plan: fields and picture follow, and Escape puts it back', async ({
+  page
+}) => {
+  // three gestures, and a fine picture after each of two
+  test.setTimeout(90_000);
+  const view = new FieldView(page);
+  await view.open();
+  const { tables } = view.desk;
+  const [first, middle, second] = ['First end', 'Middle', 'Second end'].map((name) =>
+    page.getByRole('button', { name: new RegExp(`^${name} of section A–A`) })
+  ) as [Locator, Locator, Locator];
+  const line = tables.getByLabel('Line of the section');
+  const number = async (label: string) =>
+    Number.parseFloat((await tables.getByLabel(label, { exact: true }).inputValue()).replace('−', '-'));
+  const picture = () => tables.locator('.plot svg').innerHTML();
+  const usual = await picture();
+  const [begun, fixed] = [await centreOf(second), await centreOf(first)];
+  // Alt, so that nothing attracts and what is asked for is exact
+  await page.keyboard.down('Alt');
+  await grab(page, begun, [-30, -40]);
+  await expect(line).toHaveValue('ends');
+  const [x, y] = [begun[0] - 30 - fixed[0], begun[1] - 40 - fixed[1]];
+  expect(await number('Angle of the line')).toBeCloseTo((-Math.atan2(y, x) * 180) / Math.PI, 0);
+  const share = Math.hypot(x, y) / (begun[0] - fixed[0]);
+  const length = await number('Length of the line');
+  // the picture follows while the button is still down
+  await expect.poll(picture).not.toBe(usual);
+  await page.keyboard.press('Escape');
+  await expect(line).toHaveValue('across');
+  await page.mouse.move(begun[0] + 60, begun[1] + 60);
+  await page.mouse.up();
+  await page.keyboard.up('Alt');
+  await view.fine();
+  expect(await picture()).toBe(usual);
+  expect(await centreOf(second)).toEqual(begun);
+
+  // by the keyboard ten steps of a centimetre: what was there and what is now tell the length that the drag had
+  await second.focus();
+  await page.keyboard.press('Shift+ArrowRight');
+  await expect(line).toHaveValue('ends');
+  expect(length).toBeCloseTo(share * ((await number('Length of the line')) - 0.1), 1);
+  const angle = await number('Angle of the line');
+  // with shift the middle goes sideways only
+  await page.keyboard.down('Shift');
+  await grab(page, await centreOf(middle), [40, -30]);
+  await page.mouse.up();
+  await page.keyboard.up('Shift');
+  expect(await number('Beside the middle')).toBeGreaterThan(0.1);
+  expect(await number('Angle of the line')).toBe(angle);
+  // what is looked at is no part of the plan
+  await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeVisible();
+});
+
+test.describe('with a finger', () => {
+  test.use({ viewport: { width: 820, height: 1180 }, hasTouch: true, isMobile: true });
+
+  test('the end of a section is large enough to take hold of, and goes along', async ({ page }) => {
+    const view = new FieldView(page);
+    await view.open();
+    const end = page.getByRole('button', { name: /^First end of section A–A/ });
+    const box = (await end.boundingBox())!;
+    expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(44);
+    const begun = await centreOf(end);
+    const plan = (await view.desk.plan.boundingBox())!;
+    const at: Place = [begun[0] - plan.x - plan.width / 2, begun[1] - plan.y - plan.height / 2];
+    const fingers = await Fingers.on(view.desk.plan, page);
+    await fingers.drag([[at, [at[0] + 50, at[1] + 70]]]);
+    await expect(view.desk.tables.getByLabel('Line of the section')).toHaveValue('ends');
+    const now = await centreOf(end);
+    // it may have snapped to something near
+    expect(Math.hypot(now[0] - begun[0] - 50, now[1] - begun[1] - 70)).toBeLessThan(16);
+  });
 });
 
 test('currents in a vehicle are drawn, laid on the plan and taken away again', async ({ page }) => {

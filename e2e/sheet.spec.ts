@@ -176,6 +176,33 @@ test('so it does while another table is looked at', async ({ page }) => {
   }).toPass({ timeout: 40_000 });
 });
 
+test('designs that the sheet compares stand on it: in its file, and in what the browser prints with no sheet in sight', async ({
+  page
+}) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.openText(readFileSync('samples/two-ways-to-guard-a-gate.kerfline.json', 'utf8'));
+  await expect(page).toHaveTitle(/Sedgewell/);
+  await desk.lookAt('Sheet');
+  await desk.tables.getByRole('checkbox', { name: 'Designs compared' }).check();
+  const waiting = page.waitForEvent('download');
+  await desk.tables.getByRole('button', { name: /PDF/ }).click();
+  const file = await readPdf(readFileSync(await (await waiting).path()));
+  const wordsOf = ({ pages }: typeof file) => pages.flatMap(({ texts }) => texts.map(({ text }) => text));
+  const compared = wordsOf(file).join(' ');
+  for (const words of ['One long rectangle', 'Two in series', 'Saw cut', '▼ worse', '▲ better'])
+    expect(compared).toContain(words);
+
+  await desk.lookAt('Circuits');
+  // another drawing, of which nobody has asked for a sheet
+  await desk.type('Site name', 'Sedgewell depot');
+  await expect(async () => {
+    const words = wordsOf(await printed(page)).join(' ');
+    expect(words).toContain('Sedgewell depot');
+    expect(words).toContain('▼ worse');
+  }).toPass({ timeout: 60_000 });
+});
+
 test('the key for printing prints the sheet, at the same size as the button', async ({ page }) => {
   await page.addInitScript(() => {
     const seen: string[] = [];

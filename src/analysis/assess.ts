@@ -3,7 +3,7 @@ import { createAssessorWith, type Assessor } from './assessor';
 import { laterMeans } from './later';
 import { createMeans, type Means } from './means';
 
-export type { Assessor, Thoroughness } from './assessor';
+export type { Assessor } from './assessor';
 
 export const createAssessor = (means: Means = createMeans()): Assessor => {
   const later = laterMeans(means);

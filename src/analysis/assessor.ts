@@ -12,6 +12,7 @@ import { beatsOf, createSceneKeeper, type BeatScene } from './beating/scene';
 import { channelReadout, createSettingsKeeper } from './beating/tanks';
 import { findingsOf } from './findings/index';
 import { createFollowUps } from './follow-ups';
+import { keptOf } from './kept';
 import type { LaterMeans } from './later';
 import type { Means } from './means';
 import { createPassKeeper } from './passes';
@@ -27,7 +28,7 @@ import type { Survey } from './survey';
  * its quick mesh (the page). 'all' prepares every vehicle first and takes its fine mesh for every loop. 'complete' also
  * waits for everything that follows (reports).
  */
-export type Thoroughness = 'prepared' | 'all' | 'complete';
+type Thoroughness = 'prepared' | 'all' | 'complete';
 
 export interface Assessor {
   assess(site: Site, thoroughness?: Thoroughness): Assessment;
@@ -44,13 +45,14 @@ export interface Assessor {
 /** `later`: null until it has come. */
 export const createAssessorWith = (means: Means, later: () => LaterMeans | null): Assessor => {
   const { surveyor, bodies } = means;
-  const keeper = createPassKeeper(surveyor);
-  const followUps = createFollowUps(surveyor, keeper, bodies);
+  const kept = keptOf(means);
+  const keeper = createPassKeeper(surveyor, kept.passes);
+  const followUps = createFollowUps(surveyor, keeper, bodies, kept.following);
   const fluxes = createFluxCache();
   const settingsOf = createSettingsKeeper();
-  const remedies = createRemedyKeeper(surveyor, () => later()?.remediesInSteps ?? null);
+  const remedies = createRemedyKeeper(surveyor, () => later()?.remediesInSteps ?? null, kept.remedies);
   const sceneOf = createSceneKeeper();
-  const calls = createCallKeeper(surveyor, () => later()?.calls ?? null);
+  const calls = createCallKeeper(surveyor, () => later()?.calls ?? null, kept.calls);
 
   const assess = (site: Site, thoroughness: Thoroughness = 'all'): Assessment => {
     const isPage = thoroughness === 'prepared';

@@ -13,12 +13,17 @@ export interface CallKeeper {
   next(survey: Survey): boolean;
 }
 
+/** By content, as with passes. */
+export type KeptCalls = RecentCache<number, readonly CallSummary[]>;
+
+export const createKeptCalls = (): KeptCalls => new RecentCache(200);
+
 /** `simulator`: null until it is there. */
 export const createCallKeeper = (
   { numberOf }: Surveyor,
-  simulator: () => CallSimulator | null
+  simulator: () => CallSimulator | null,
+  kept: KeptCalls = createKeptCalls()
 ): CallKeeper => {
-  const kept = new RecentCache<number, readonly CallSummary[]>(200);
   let begun: { readonly key: number; readonly steps: Steps<readonly CallSummary[]> } | null = null;
 
   const keys = new WeakMap<Survey, number>();

@@ -22,7 +22,7 @@ import type { Survey, SurveyedCircuit, Surveyor } from './survey';
 type Following = Pick<CircuitReadout, 'ranges' | 'classes' | 'steel'>;
 
 /** What vehicles do path by path. */
-export interface PassesFollowing {
+interface PassesFollowing {
   readonly passes: readonly PassReadout[];
   readonly detectionHeights: readonly DetectionHeight[];
 }
@@ -37,13 +37,33 @@ export interface FollowUps {
   passesOf(surveyed: SurveyedCircuit, survey: Survey, ready: Ready): PassesFollowing | null;
 }
 
+/** By content, as with passes. */
+export interface KeptFollowing {
+  readonly ranges: RecentCache<string, CircuitRanges>;
+  readonly steel: RecentCache<string, SteelCost | null>;
+  readonly classes: RecentCache<string, readonly ClassMargin[]>;
+  readonly paths: RecentCache<string, PassesFollowing>;
+}
+
+export const createKeptFollowing = (): KeptFollowing => ({
+  ranges: new RecentCache(2_000),
+  steel: new RecentCache(2_000),
+  classes: new RecentCache(2_000),
+  paths: new RecentCache(2_000)
+});
+
 /** A result that is made in steps; the last step leaves it in the cache. */
 interface Task<T> {
   readonly cache: RecentCache<string, T>;
   readonly steps: (surveyed: SurveyedCircuit, survey: Survey, ready: Ready) => Steps<T>;
 }
 
-export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper, bodies: BodyStore): FollowUps => {
+export const createFollowUps = (
+  surveyor: Surveyor,
+  keeper: PassKeeper,
+  bodies: BodyStore,
+  kept: KeptFollowing = createKeptFollowing()
+): FollowUps => {
   const withoutSteel = new WeakMap<Site, Site>();
   const bareSite = (site: Site): Site => {
     const known = withoutSteel.get(site);
@@ -54,7 +74,7 @@ export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper, bodies: 
   };
 
   const steel: Task<SteelCost | null> = {
-    cache: new RecentCache(2_000),
+    cache: kept.steel,
     *steps(surveyed, survey, ready) {
       if (!surveyed.solved.steel) return null;
       const bareSurvey = surveyor.survey(bareSite(survey.site));
@@ -71,7 +91,7 @@ export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper, bodies: 
   };
 
   const ranges: Task<CircuitRanges> = {
-    cache: new RecentCache(2_000),
+    cache: kept.ranges,
     *steps(surveyed, survey, ready) {
       const { responses } = keeper.passesOver(surveyed, survey, ready, true);
       const means = {
@@ -84,7 +104,7 @@ export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper, bodies: 
   };
 
   const classes: Task<readonly ClassMargin[]> = {
-    cache: new RecentCache(2_000),
+    cache: kept.classes,
     *steps(surveyed, survey, ready) {
       for (const plate of testPlates)
         if (!bodies.has(plate)) {
@@ -99,7 +119,7 @@ export const createFollowUps = (surveyor: Surveyor, keeper: PassKeeper, bodies: 
   };
 
   const paths: Task<PassesFollowing> = {
-    cache: new RecentCache(2_000),
+    cache: kept.paths,
     *steps(surveyed, survey, ready) {
       const bodyOf = (vehicle: CatalogueVehicle) => ready.bodyOf(vehicle) ?? bodies.get(vehicle);
       const passes = yield* passReadoutsInSteps(surveyed, survey.site, bodyOf);

@@ -24,11 +24,23 @@ export interface PassKeeper {
   meansFor(surveyed: SurveyedCircuit, site: Site, given: Pick<PassMeans, 'bodyOf'>): PassMeans;
 }
 
+/** By content: whoever drives the same vehicle over the same circuit may share it. */
+export interface KeptPasses {
+  readonly passes: RecentCache<string, readonly Strongest[]>;
+  readonly answers: RecentCache<string, Passes>;
+}
+
+export const createKeptPasses = (): KeptPasses => ({
+  passes: new RecentCache(20_000),
+  answers: new RecentCache(2_000)
+});
+
 const NOTHING: Passes = { responses: [], neighbours: [], isFollowing: true };
 
-export const createPassKeeper = ({ numberOf }: Surveyor): PassKeeper => {
-  const passes = new RecentCache<string, readonly Strongest[]>(20_000);
-  const answers = new RecentCache<string, Passes>(2_000);
+export const createPassKeeper = (
+  { numberOf }: Surveyor,
+  { passes, answers }: KeptPasses = createKeptPasses()
+): PassKeeper => {
   const last = new Map<string, Passes>();
 
   const lanes = new WeakMap<Site, number>();

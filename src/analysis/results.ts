@@ -8,7 +8,7 @@ import type { TakeoffLine } from './takeoff/results';
 export * from './beating/results';
 
 /** From the dry to the wet pavement of the catalogue: the low and the high end of what its permittivity leaves open. */
-export interface DryWet {
+interface DryWet {
   readonly dry: number;
   readonly wet: number;
 }

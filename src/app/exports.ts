@@ -4,7 +4,6 @@ import {
   Unfit,
   type Exporter,
   type ExportKind,
-  type ExportSource,
   type Reckon,
   type Reckoned,
   type Surroundings
@@ -13,34 +12,17 @@ import { EXPORTERS } from '#exchange/files/index';
 import type { Job } from '#exchange/job';
 import type { Paper, Sheet } from '#exchange/sheet/page';
 import { loadMessages } from '#i18n/load';
-import { spokenLanguage, t } from '#i18n/message';
+import { spokenLanguage } from '#i18n/message';
 import { handOver } from '#storage/hand-over';
 import type { Site } from '#plan/schema';
 import { refusalOf } from '#storage/refusal';
 import type { Bench, ExportOutcome, ExportWishes } from '#ui/bench';
 import { reckonFor } from './reckon';
 import { reckonDesigns } from './reckon-designs';
+import { settled } from './settled';
 import { typeface } from './typeface';
 
-/** Milliseconds between two looks at whether the figures are there. */
-const PATIENCE = 40;
-
 const words = () => loadMessages(spokenLanguage(), ['views']);
-
-/**
- * The site shown with figures of this very site, and with nothing that still follows. Rejects with `Unfit` where they cannot
- * be had, with the signal's reason for a job that was ended.
- */
-async function settled(bench: Bench, { signal }: Job): Promise<ExportSource> {
-  for (;;) {
-    signal.throwIfAborted();
-    const { assessment, isStale, shown, fileName, calculation } = bench;
-    if (assessment && !isStale && !assessment.pending && !assessment.isFollowed)
-      return { site: shown, assessment, file: fileName ?? shown.name };
-    if (calculation.kind === 'failed') throw new Unfit(t('exports.noFigures'));
-    await new Promise((resolve) => setTimeout(resolve, PATIENCE));
-  }
-}
 
 const exporterOf = async (kind: ExportKind): Promise<Exporter> =>
   kind === 'plan-png' ? (await import('./plan-png')).planPng : EXPORTERS[kind]();

@@ -1,32 +1,21 @@
 /** The site that is open: whose it is, where it is kept, which file it has, and how another one takes its place. */
 import type { Editor } from '#editor/types';
 import { t } from '#i18n/message';
-import { saying } from '#i18n/saying';
 import { updateSite } from '#plan/edits/index';
-import { readNewer } from '#plan/newer';
-import { readSite, writeSite } from '#plan/read';
 import { joined, writePieces } from '#plan/write';
 import type { Site } from '#plan/schema';
 import { createAutosave, type Autosave, type SaveState } from '#storage/autosave';
-import {
-  fileNameFor,
-  openFile,
-  readContent,
-  saveFile,
-  type FileContent,
-  type FileHandle,
-  type FileHost,
-  type Opened
-} from '#storage/files';
+import type { FileHost } from '#storage/files';
 import type { KeptState, SetAside } from '#storage/states';
 import type { StoredValue } from '#storage/stored-value';
-import type { RefusedFile, Salvage, Saving } from '#ui/bench';
+import type { Salvage, Saving } from '#ui/bench';
 import type { Keeping, LinkNotice, Tenure } from '#ui/keeping';
+import { after } from './after';
 import { copyName, enterSlot, freshSlot, type Desk } from './enter-slot';
-import { withPicturesOfFile } from './file-pictures';
 import { FileRecord } from './file-record.svelte';
 import { InstallOffer } from './install.svelte';
-import { tooLarge, unreadable } from './refused';
+import { unreadable } from './refused';
+import { SiteFiles, type NamedFile, type OpenSite } from './site-files.svelte';
 import type { Start } from './start';
 
 export interface KeptWorkParts extends Desk {
@@ -36,24 +25,18 @@ export interface KeptWorkParts extends Desk {
   readonly tabSlot: StoredValue<string | null>;
 }
 
-function after(delay: number, callback: () => void): () => void {
-  const timer = setTimeout(callback, delay * 1000);
-  return () => {
-    clearTimeout(timer);
-  };
-}
-
 const savingOf = (state: SaveState): Saving =>
   state.kind === 'not saved' ? { kind: state.kind, why: state.why.kind, detail: state.why.detail } : state;
 
-export class KeptWork implements Keeping {
+export class KeptWork implements Keeping, OpenSite {
+  readonly files: SiteFiles;
+
   #saving = $state.raw<Saving>({ kind: 'saved' });
   #tenure: Tenure;
   #slot: string;
   #salvage: readonly Salvage[];
   #recoveredFrom: number | null;
   #elsewhere: Keeping['elsewhere'];
-  #refusedFile = $state.raw<RefusedFile | null>(null);
   #linkNotice = $state.raw<LinkNotice | null>(null);
   #isOnlyHere = $state.raw(false);
 
@@ -68,7 +51,6 @@ export class KeptWork implements Keeping {
   #site: Site;
   /** That was written to, or asked to be. */
   #keptSlot: string | null = null;
-  #newerText: string | null = null;
   #isOpening = false;
 
   constructor(parts: KeptWorkParts, editor: Editor, replace: (open: () => void) => void) {
@@ -101,6 +83,7 @@ export class KeptWork implements Keeping {
     });
     this.#file = new FileRecord(parts.store, parts.writer);
     this.#file.begin(start.record, this.#site);
+    this.files = new SiteFiles(parts.files, editor, this.#file, this);
     this.#install.watch();
   }
 
@@ -123,6 +106,9 @@ export class KeptWork implements Keeping {
     this.#autosave.changed(this.#site);
   }
 
+  get site() {
+    return this.#site;
+  }
   get slot() {
     return this.#slot;
   }
@@ -137,9 +123,6 @@ export class KeptWork implements Keeping {
   }
   get recoveredFrom() {
     return this.#recoveredFrom;
-  }
-  get refusedFile() {
-    return this.#refusedFile;
   }
   get elsewhere() {
     return this.#elsewhere;
@@ -175,16 +158,12 @@ export class KeptWork implements Keeping {
   dismissRecovery() {
     this.#recoveredFrom = null;
   }
-  dismissRefusedFile() {
-    this.#refusedFile = null;
-    this.#newerText = null;
-  }
   install() {
     return this.#install.take();
   }
 
   /** A site that is nowhere yet: it gets a slot of its own and is kept at once. */
-  openNew(site: Site, file: { readonly name: string; readonly handle: FileHandle | null } | null = null) {
+  openNew(site: Site, file: NamedFile | null = null) {
     const slot = freshSlot();
     void this.#parts.tenancy.hold(slot);
     this.#show(site, slot, 'own');
@@ -226,46 +205,14 @@ export class KeptWork implements Keeping {
     this.#autosave.drop();
   }
 
-  async openFile() {
-    try {
-      this.#take(await openFile(this.#parts.files()));
-    } catch (problem) {
-      this.#refusedFile = unreadable(t('file.chosen'), problem);
-    }
-  }
-
-  async openDropped(file: FileContent) {
-    try {
-      this.#take(await readContent(file));
-    } catch (problem) {
-      this.#refusedFile = unreadable(file.name, problem);
-    }
-  }
-
-  openNewer() {
-    const site = this.#newerText === null ? null : readNewer(this.#newerText);
-    this.dismissRefusedFile();
-    if (!site) return;
+  openToRead(site: Site) {
     const slot = freshSlot();
     this.#show(site, slot, 'newer');
     this.#file.begin({ slot, file: null, unfiledSince: null, isReminded: false }, this.#site);
   }
 
-  async saveFile(asCopy = false) {
-    // Written by this release it would lose what only the newer one knows.
-    if (this.#tenure === 'newer') return;
-    const slot = this.#slot;
-    const handle = asCopy ? null : this.#file.handle;
-    const shown = this.#site;
-    const site = await withPicturesOfFile(shown, handle);
-    if (site !== shown && this.#site === shown)
-      this.#editor.commit({ label: saying('underlay.step.recovered'), site });
-    const text = writeSite(site);
-    const saved = await saveFile(this.#parts.files(), text, fileNameFor(site.name), handle);
-    if (saved.kind === 'cancelled' || slot !== this.#slot) return;
-    // A copy is a copy: Save goes on writing to the file that there was.
-    if (asCopy && this.#file.handle) return;
-    this.#file.saved({ name: saved.name, handle: saved.kind === 'saved' ? saved.handle : null }, site);
+  openNewer() {
+    this.files.openNewer();
   }
 
   async makeLink() {
@@ -279,7 +226,7 @@ export class KeptWork implements Keeping {
     const found = await readShared(hash);
     if (found.kind === 'none') return;
     if (found.kind === 'refused') {
-      this.#refusedFile = { name: t('keeping.link.name'), problems: found.problems };
+      this.files.refuse({ name: t('keeping.link.name'), problems: found.problems });
       return;
     }
     if (found.kind === 'site') this.openNew(found.site);
@@ -325,7 +272,7 @@ export class KeptWork implements Keeping {
     if (!found || tenure === 'newer release') {
       this.#parts.tenancy.release(slot);
       const reason = refusal?.detail ?? t('keeping.nothingReadable');
-      this.#refusedFile = unreadable(t('keeping.site'), new Error(reason));
+      this.files.refuse(unreadable(t('keeping.site'), new Error(reason)));
       return;
     }
     this.#show(found.document, slot, tenure);
@@ -352,22 +299,5 @@ export class KeptWork implements Keeping {
     });
     this.#site = this.#editor.state.site;
     this.#isOpening = false;
-  }
-
-  #take(opened: Opened) {
-    if (opened.kind === 'cancelled') return;
-    if (opened.kind === 'too large') {
-      this.#refusedFile = tooLarge(opened);
-      return;
-    }
-    const { name, text, handle } = opened;
-    const reading = readSite(text);
-    if (reading.ok) {
-      this.openNew(reading.site, { name, handle });
-      return;
-    }
-    const isNewer = readNewer(text) !== null;
-    this.#newerText = isNewer ? text : null;
-    this.#refusedFile = { name, problems: reading.problems, isNewer };
   }
 }

@@ -2,7 +2,6 @@
 import { MediaQuery } from 'svelte/reactivity';
 import type { DesignResults } from '#analysis/designs/results';
 import type { Asked, QuestionKind } from '#analysis/questions';
-import type { Assessment } from '#analysis/results';
 import type { Place } from '#analysis/takeoff/results';
 import type { ExportKind } from '#exchange/files/exported';
 import type { Job } from '#exchange/job';
@@ -24,7 +23,6 @@ import type { StoredValue } from '#storage/stored-value';
 import type {
   AskOptions,
   Bench,
-  Calculation,
   Drafts,
   ExportOutcome,
   ExportWishes,
@@ -35,11 +33,10 @@ import type {
 import { frameWork } from '#ui/plan/framing';
 import type { SampleName } from '#ui/samples';
 import type { LanguageChoice, Settings } from '#ui/settings';
-import { createAssessmentClient, type AssessmentClient } from '#workers/client';
 import type { Connect } from '#workers/transport';
 import { KeptWork, type KeptWorkParts } from './kept-work.svelte';
+import { LiveAssessment } from './live-assessment.svelte';
 import { sampleSite } from './samples';
-import { toWorker } from './to-worker';
 import { ReleaseWatch } from './update.svelte';
 
 export interface Parts extends KeptWorkParts {
@@ -47,16 +44,6 @@ export interface Parts extends KeptWorkParts {
   readonly drafts: DraftStore;
   readonly connect: Connect;
   readonly version: string;
-}
-
-/** Seconds. A first answer on a large site on a slow tablet must not count as a dead worker. */
-const PATIENCE = 20;
-
-function after(delay: number, callback: () => void): () => void {
-  const timer = setTimeout(callback, delay * 1000);
-  return () => {
-    clearTimeout(timer);
-  };
 }
 
 export class Workbench implements Bench {
@@ -76,9 +63,6 @@ export class Workbench implements Bench {
   };
 
   #state: EditorState;
-  #revision = $state.raw(0);
-  #answer = $state.raw<{ readonly revision: number; readonly assessment: Assessment } | null>(null);
-  #calculation = $state.raw<Calculation>({ kind: 'working' });
   #settings: Settings;
   #displayUnits = $state.raw<DisplayUnits>('metric');
   #language = $state.raw<Language>(spokenLanguage());
@@ -92,14 +76,11 @@ export class Workbench implements Bench {
   #ghost = $state.raw<GhostPicture | null>(null);
 
   readonly #parts: Parts;
-  readonly #client: AssessmentClient;
+  readonly #live: LiveAssessment;
   readonly #kept: KeptWork;
   readonly #release = new ReleaseWatch();
   readonly #dark = new MediaQuery('(prefers-color-scheme: dark)');
-  #asked: Site | null = null;
   #snap: SnapSettings | null = null;
-  /** Of the site that is open. */
-  #firstRevision = 0;
 
   constructor(parts: Parts) {
     this.#parts = parts;
@@ -114,17 +95,7 @@ export class Workbench implements Bench {
       open();
       frameWork(this.editor);
     });
-    this.#client = createAssessmentClient({
-      connect: parts.connect,
-      patience: PATIENCE,
-      timer: { after },
-      onAnswer: (answer) => {
-        if (answer.revision >= this.#firstRevision) this.#answer = answer;
-      },
-      onState: (calculation) => {
-        this.#calculation = calculation;
-      }
-    });
+    this.#live = new LiveAssessment(parts.connect);
     this.#follow(this.editor.state);
     this.editor.subscribe((state) => {
       this.#follow(state);
@@ -132,17 +103,13 @@ export class Workbench implements Bench {
     void this.#release.start();
   }
 
-  /** Each new drawing, a gesture's draft included, is a revision that is asked about; each new document is kept. */
+  /** Each new drawing, a gesture's draft included, is asked about; each new document is kept. */
   #follow(state: EditorState): void {
     if (state.snap !== this.#snap) this.#keepSwitches((this.#snap = state.snap));
     this.#state = state;
     const shown = state.draft ?? state.site;
     if (shown.displayUnits !== this.#displayUnits) this.#displayUnits = shown.displayUnits;
-    if (shown !== this.#asked) {
-      this.#asked = shown;
-      this.#revision++;
-      this.#client.request(toWorker(shown), this.#revision);
-    }
+    this.#live.follow(shown);
     this.#kept.follow(state.site);
   }
 
@@ -161,13 +128,13 @@ export class Workbench implements Bench {
     return this.#displayUnits;
   }
   get assessment() {
-    return this.#answer?.assessment ?? null;
+    return this.#live.newest;
   }
   get isStale() {
-    return this.#answer?.revision !== this.#revision;
+    return this.#live.isStale;
   }
   get calculation() {
-    return this.#calculation;
+    return this.#live.calculation;
   }
   get saving() {
     return this.#kept.saving;
@@ -189,7 +156,7 @@ export class Workbench implements Bench {
     return this.#kept.file?.name ?? null;
   }
   get refusedFile() {
-    return this.#kept.refusedFile;
+    return this.#kept.files.refused;
   }
   get salvage() {
     return this.#kept.salvage;
@@ -220,12 +187,11 @@ export class Workbench implements Bench {
     this.editor.retell();
     this.#language = language;
     // the worker's texts are the old language's
-    this.#revision++;
-    this.#client.request(toWorker(this.shown), this.#revision);
+    this.#live.request(this.shown);
   }
 
   retryCalculation() {
-    this.#client.retry();
+    this.#live.retry();
   }
 
   ask<K extends QuestionKind>(
@@ -234,11 +200,10 @@ export class Workbench implements Bench {
     onShare?: (share: number) => void,
     { site = this.shown, desk }: AskOptions = {}
   ) {
-    const question = { kind, site: toWorker(site, kind), asked };
-    return this.#client.ask(desk === undefined ? question : { ...question, desk }, onShare);
+    return this.#live.ask(site, kind, asked, onShare, desk);
   }
   dropQuestion(kind: QuestionKind, desk?: string) {
-    this.#client.drop(kind, desk);
+    this.#live.drop(kind, desk);
   }
 
   get pointed() {
@@ -328,13 +293,13 @@ export class Workbench implements Bench {
     this.openNew(updateSite(site, { displayUnits: this.shown.displayUnits }));
   }
   openFile() {
-    return this.#kept.openFile();
+    return this.#kept.files.openChosen();
   }
   openDropped(file: FileContent) {
-    return this.#kept.openDropped(file);
+    return this.#kept.files.openDropped(file);
   }
   saveFile(asCopy = false) {
-    return this.#kept.saveFile(asCopy);
+    return this.#kept.files.save(asCopy);
   }
   downloadSalvage(salvage: Salvage) {
     this.#kept.downloadAside(salvage);
@@ -346,7 +311,7 @@ export class Workbench implements Bench {
     this.#kept.dismissRecovery();
   }
   dismissRefusedFile() {
-    this.#kept.dismissRefusedFile();
+    this.#kept.files.dismissRefused();
   }
 
   useUpdate() {
@@ -361,9 +326,9 @@ export class Workbench implements Bench {
     return this.#kept.flush();
   }
 
-  /** Another site's figures are not stale, they are wrong, also those that are still on their way. */
+  /** What was figured out, or shown on the plan, of the site that was open. */
   #forget() {
-    this.#answer = null;
+    this.#live.forget();
     this.#pointed = null;
     this.#map = null;
     this.#field = null;
@@ -371,6 +336,5 @@ export class Workbench implements Bench {
     this.#marked = [];
     this.#cutting = null;
     this.#ghost = null;
-    this.#firstRevision = this.#revision + 1;
   }
 }

@@ -275,7 +275,11 @@ export function createEditor(site: Site): Editor {
     say: (text) => update({ notice: { text } }),
     retell: () => update({ undoLabel: undoLabel(history), redoLabel: redoLabel(history) }),
     undoSteps: () => undoLabels(history),
-    setReadOnly: (isReadOnly) => update({ isReadOnly, ...(isReadOnly ? rest() : {}) }),
+    setReadOnly(isReadOnly) {
+      // What was in hand cannot be kept any more; it must not go on when the site comes back either.
+      if (isReadOnly) hand = tools[state.tool];
+      update({ isReadOnly, ...(isReadOnly ? rest() : {}) });
+    },
     enter: (field, text) => desk.enter(field, text),
     commitEntry: () => desk.commit(),
     key(input) {

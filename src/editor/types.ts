@@ -161,7 +161,7 @@ export interface Step {
 export type KeyInput = Modifiers & { readonly key: string };
 
 /** Things on their way to a paste, with the wiring among the loops. */
-export interface Fragment {
+interface Fragment {
   readonly site: Site;
   readonly refs: readonly Ref[];
   /** Marks of the document that it comes from, where a tail can still lead to. */

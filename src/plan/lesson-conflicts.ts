@@ -1,21 +1,25 @@
 /** What each field of a lesson allows, but not together: names that name nothing, curves that are not there, predictions that overlap. */
 import { t } from '#i18n/message';
+import { statedLength } from './lesson-lengths';
 import type { Lesson, Measure, Words } from './lesson-schema';
 import { type Path, type Problem, inWords, problem, quoted } from './reading/problem';
 
-/** Names in braces. */
-const NAMED = /\{([^{}]*)\}/gu;
+const BRACES = /\{([^{}]*)\}/gu;
 
+const inBraces = (text: string): readonly string[] =>
+  [...text.matchAll(BRACES)].flatMap(([, inner]) => (inner === undefined ? [] : [inner]));
+
+/** Names in braces; lengths that stand there are none. */
 export const namesIn = (text: string): readonly string[] =>
-  [...text.matchAll(NAMED)].flatMap(([, name]) => (name === undefined ? [] : [name]));
+  inBraces(text).filter((each) => statedLength(each) === null);
 
-function wordsConflicts(words: Words, path: Path, known: ReadonlySet<string>): readonly Problem[] {
+/** Without `known`: a text that is read before the outcome. */
+function wordsConflicts(words: Words, path: Path, known?: ReadonlySet<string>): readonly Problem[] {
+  const expected = t(known ? 'lesson.measureOrLength' : 'lesson.lengthAlone');
   return Object.entries(words).flatMap(([language, text]) =>
     namesIn(text ?? '')
-      .filter((each) => !known.has(each))
-      .map((each) =>
-        problem([...path, language], t('lesson.braces', { name: quoted(each) }), t('lesson.measureName'))
-      )
+      .filter((each) => !known?.has(each))
+      .map((each) => problem([...path, language], t('lesson.braces', { name: quoted(each) }), expected))
   );
 }
 
@@ -98,7 +102,18 @@ export function lessonConflicts(lesson: Lesson): readonly Problem[] {
         : [problem(['predictions', index, 'when', 'measure'], inWords(when.measure), t('lesson.measureName'))]
     ),
     ...overlaps(lesson),
+    ...wordsConflicts(lesson.title, ['title']),
+    ...wordsConflicts(lesson.question, ['question']),
+    ...predictions.flatMap(({ says }, index) => wordsConflicts(says, ['predictions', index, 'says'])),
+    ...(experiment.designs ?? []).flatMap(({ label }, index) =>
+      wordsConflicts(label, ['experiment', 'designs', index, 'label'])
+    ),
     ...explanation.flatMap((each, index) => wordsConflicts(each, ['explanation', index], known)),
-    ...(published ? wordsConflicts(published.says, ['published', 'says'], known) : [])
+    ...(published
+      ? [
+          ...wordsConflicts(published.says, ['published', 'says'], known),
+          ...wordsConflicts(published.source, ['published', 'source'])
+        ]
+      : [])
   ];
 }

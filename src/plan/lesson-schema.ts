@@ -12,7 +12,7 @@ export const LESSON_VERSION = 1;
 
 const LONG = 4_000;
 /** The English holds where the language that is spoken is missing. */
-export const words = z.strictObject({
+const words = z.strictObject({
   en: z.string().min(1).max(LONG),
   de: z.string().min(1).max(LONG).optional()
 });
@@ -60,7 +60,7 @@ const is = z.discriminatedUnion('kind', [
 ]);
 
 /** As what a measure is written, in the units that are shown. */
-export const SHOWN = [
+const SHOWN = [
   'number',
   'percent',
   'length',

@@ -2,16 +2,27 @@
 import { distance } from '#plan/geometry/points';
 import type { Point } from '#plan/schema';
 import type { Viewport } from '#editor/types';
-import { planToScreen } from '#editor/viewport';
 import { area, line, type Drawing } from './drawing';
-import { onScreen, type FieldOverlay } from './frame';
+import { onScreen, type FieldOverlay, type Frame } from './frame';
+import { guidesScene, tapeObstacles } from './help';
+import { boxAbout } from './label-places';
+import type { Obstacle } from './obstacles';
+import {
+  GRIP,
+  gripPlaces,
+  letterBox,
+  LETTER_SIZE,
+  sectionOnScreen,
+  type SectionOnScreen
+} from './section-line';
 import type { Theme } from './theme';
 
 /** Dots and dashes, as sections are marked on drawings. */
 const DASH = [14, 4, 3, 4] as const;
 const LINE = 1.5;
-const LOOK = { length: 16, head: 5 } as const;
-const LETTER = 13;
+/** Width of what writing leaves free for the line. */
+const CLEAR = 6;
+const LOOK = { length: 22, head: 5 } as const;
 const CURRENT = 1.4;
 const HEAD = 4;
 /** Pixels of a line of current between two arrowheads. */
@@ -20,41 +31,70 @@ const PER_HEAD = 160;
 const SHORT = 14;
 const SAME = 1e-9;
 
-/** The line, at each end an arrow in the direction of sight, and the letter. */
-function sectionDrawings(
-  { from, to }: NonNullable<FieldOverlay['section']>,
-  view: Viewport,
-  theme: Theme
-): Drawing[] {
-  const [a, b] = [planToScreen(view, from), planToScreen(view, to)];
-  const length = distance(a, b);
-  if (length < SHORT) return [];
-  const [ux, uy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
-  // who sees the section from left to right looks to the left of its line; the screen's y runs downwards
-  const [sx, sy] = [uy, -ux];
-  const stroke = { colour: theme.ink, width: LINE };
-  const end = ([x, y]: Point, outwards: 1 | -1): Drawing[] => {
-    const tip: Point = [x + LOOK.length * sx, y + LOOK.length * sy];
+const stroke = (theme: Theme) => ({ colour: theme.ink, width: LINE });
+
+/** The section that is looked at, clear of a tape's texts; null for none. */
+function sectionOf(frame: Frame): SectionOnScreen | null {
+  const section = frame.field?.section;
+  return section
+    ? sectionOnScreen(section, frame.state.viewport, frame.theme.textScale, tapeObstacles(frame))
+    : null;
+}
+
+const tipOf = ([x, y]: Point, [sx, sy]: Point): Point => [x + LOOK.length * sx, y + LOOK.length * sy];
+
+/** Beneath labels, so that one without another place can still be read; what it snaps to goes with it. */
+export function sectionLineScene(frame: Frame): Drawing[] {
+  const seen = sectionOf(frame);
+  const { viewport } = frame.state;
+  return [
+    ...(seen ? [line(seen.ends, { ...stroke(frame.theme), dash: DASH })] : []),
+    ...guidesScene(frame.field?.section?.guides ?? [], viewport, frame.theme)
+  ];
+}
+
+/** Over labels: at each end an arrow in the direction of sight, and the letter. */
+export function sectionMarksScene(frame: Frame): Drawing[] {
+  const seen = sectionOf(frame);
+  if (!seen) return [];
+  const { theme } = frame;
+  const { along, sight } = seen;
+  return seen.ends.flatMap((end, n): Drawing[] => {
+    const tip = tipOf(end, sight);
     const at = (back: number, beside: number): Point => [
-      tip[0] - back * sx + beside * ux,
-      tip[1] - back * sy + beside * uy
+      tip[0] - back * sight[0] + beside * along[0],
+      tip[1] - back * sight[1] + beside * along[1]
     ];
     return [
-      line([[x, y], tip], stroke),
+      line([end, tip], stroke(theme)),
       area([at(0, 0), at(2 * LOOK.head, LOOK.head), at(2 * LOOK.head, -LOOK.head)], theme.ink),
       {
         kind: 'text',
-        at: [x + outwards * LETTER * ux, y + outwards * LETTER * uy],
+        at: seen.letters[n]!,
         text: 'A',
         colour: theme.ink,
-        size: LETTER,
+        size: LETTER_SIZE,
         bold: true,
         align: 'center',
         plate: theme.plate
       }
     ];
-  };
-  return [line([a, b], { ...stroke, dash: DASH }), ...end(a, -1), ...end(b, 1)];
+  });
+}
+
+/** What a section takes, pixels: labels on the plan keep clear of its line, arrows, letters and grips. */
+export function sectionObstacles(frame: Frame): readonly Obstacle[] {
+  const seen = sectionOf(frame);
+  const section = frame.field?.section;
+  if (!seen || !section) return [];
+  const [from, to] = seen.ends;
+  const grip = { width: 2 * GRIP.half, height: 2 * GRIP.half };
+  return [
+    { from, to, width: CLEAR },
+    ...seen.ends.map((end) => ({ from: end, to: tipOf(end, seen.sight), width: 2 * LOOK.head })),
+    ...seen.letters.map((at) => letterBox(at, frame.theme.textScale)),
+    ...gripPlaces(section, frame.state.viewport, null).map(({ at }) => boxAbout(at, grip))
+  ];
 }
 
 /** Heads along a closed line, in its direction. */
@@ -90,7 +130,3 @@ export const currentsScene = ({ currents }: FieldOverlay, view: Viewport, theme:
       ...headsOf(ring, theme.guide)
     ];
   });
-
-/** Over labels. */
-export const sectionScene = ({ section }: FieldOverlay, view: Viewport, theme: Theme): Drawing[] =>
-  section ? sectionDrawings(section, view, theme) : [];

@@ -3,7 +3,7 @@ import type { BeatVerdict, Severity } from '#analysis/results';
 import type { CuttingPlan, Place } from '#analysis/takeoff/results';
 import type { Point, Probe, Site } from '#plan/schema';
 import { boxAround, boxesTouch, type Box } from '#editor/geometry/box';
-import type { EditorState, Viewport } from '#editor/types';
+import type { EditorState, Overlay, Viewport } from '#editor/types';
 import { planToScreen, visibleBox } from '#editor/viewport';
 import type { GhostPicture } from './designs';
 import type { Pictures } from './pictures';
@@ -41,10 +41,17 @@ export interface MapPicture {
   readonly isPreliminary: boolean;
 }
 
+/** Where a section of a field stands, seen from left to right. */
+export interface SectionLine {
+  readonly from: Point;
+  readonly to: Point;
+  /** What it snaps to while a hand moves it. */
+  readonly guides?: Overlay['guides'];
+}
+
 /** What is looked at of a field. */
 export interface FieldOverlay {
-  /** Where a section stands, seen from left to right. */
-  readonly section: { readonly from: Point; readonly to: Point } | null;
+  readonly section: SectionLine | null;
   /** Closed lines on the plan, each in the direction of its current. */
   readonly currents: readonly (readonly Point[])[];
 }

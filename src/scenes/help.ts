@@ -1,24 +1,27 @@
 /** What the gesture in hand shows: guides with their lengths, the box, the text beside the pointer. */
-import { between } from '#plan/geometry/points';
+import { between, distance } from '#plan/geometry/points';
 import type { Point } from '#plan/schema';
 import { boxAround, boxCorners } from '#editor/geometry/box';
+import type { Overlay, Viewport } from '#editor/types';
 import { planToScreen } from '#editor/viewport';
 import { area, line, textWidth, type Drawing } from './drawing';
 import { onScreen, type Frame } from './frame';
+import { BOLD, boxOfWriting, type Obstacle } from './obstacles';
+import type { Theme } from './theme';
 
 const TEXT_SIZE = 12;
 /** Pixels from the pointer to its text. */
 const ASIDE = 16;
-/** How much wider a bold text is. */
-const BOLD = 1.1;
 const TICK = 4;
+/** Width of what writing leaves free for the tape. */
+const TAPE = 5;
 /** Pixels from the middle of the cross to where its arms begin and end. */
 const CROSS = { gap: 5, arm: 16 } as const;
 
-function guideDrawings(frame: Frame): Drawing[] {
-  const { state, theme } = frame;
-  return state.overlay.guides.flatMap(({ from, to, label }): Drawing[] => {
-    const [a, b] = [planToScreen(state.viewport, from), planToScreen(state.viewport, to)];
+/** Lines of help with their lengths. */
+export const guidesScene = (guides: Overlay['guides'], view: Viewport, theme: Theme): Drawing[] =>
+  guides.flatMap(({ from, to, label }): Drawing[] => {
+    const [a, b] = [planToScreen(view, from), planToScreen(view, to)];
     const stroke = { colour: theme.guide, width: 1 };
     if (label === '') return [line([a, b], { ...stroke, dash: [5, 4] })];
     const at = between(a, b);
@@ -29,7 +32,9 @@ function guideDrawings(frame: Frame): Drawing[] {
       { ...text, align: 'center', plate: theme.plate }
     ];
   });
-}
+
+const guideDrawings = ({ state, theme }: Frame): Drawing[] =>
+  guidesScene(state.overlay.guides, state.viewport, theme);
 
 /** Short strokes across the ends of a dimension line. */
 function ticks(a: Point, b: Point, colour: string): Drawing[] {
@@ -90,6 +95,23 @@ function crossDrawings({ state, theme }: Frame): Drawing[] {
     { kind: 'circle', at: [x, y], radius: CROSS.gap, stroke: { colour, width } }
   ];
   return [...drawn(theme.plate, 5), ...drawn(theme.accent, 2)];
+}
+
+/** What a tape with something between its ends takes: its line, its lengths and the text at its last end. */
+export function tapeObstacles(frame: Frame): readonly Obstacle[] {
+  const { state, theme } = frame;
+  const sides = state.overlay.guides.filter(({ label, from, to }) => label !== '' && distance(from, to) > 0);
+  if (state.tool !== 'measure' || sides.length === 0) return [];
+  return [
+    ...sides.map(({ from, to }) => ({
+      from: planToScreen(state.viewport, from),
+      to: planToScreen(state.viewport, to),
+      width: TAPE
+    })),
+    ...[...guidesScene(sides, state.viewport, theme), ...labelDrawings(frame)].flatMap((each) =>
+      each.kind === 'text' ? [boxOfWriting(each, theme.textScale)] : []
+    )
+  ];
 }
 
 export const helpScene = (frame: Frame): Drawing[] => [

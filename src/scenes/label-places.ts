@@ -1,6 +1,7 @@
 /** Where labels go: inside their loop if there is room, else on the side where they cover least. */
 import type { Point } from '#plan/schema';
 import { boxCentre, type Box } from '#editor/geometry/box';
+import { common, takenOf, type Obstacle } from './obstacles';
 
 /** A label looking for a place; all in pixels of the screen, where `bottom` is the smaller y. */
 export interface Want {
@@ -37,6 +38,8 @@ export interface Liberty {
   readonly tolerable?: number;
   /** Whether a label may also stand off its thing's corners, and further away on a longer line. */
   readonly goesFurther?: boolean;
+  /** Whether a label may also leave the middle of its thing, or stand off its corners: for lines that go through both. */
+  readonly givesWay?: boolean;
 }
 
 export const boxAbout = ([x, y]: Point, { width, height }: Pick<Want, 'width' | 'height'>): Box => ({
@@ -45,16 +48,6 @@ export const boxAbout = ([x, y]: Point, { width, height }: Pick<Want, 'width' | 
   bottom: y - height / 2,
   top: y + height / 2
 });
-
-const sizeOf = (box: Box): number => Math.max(0, box.right - box.left) * Math.max(0, box.top - box.bottom);
-
-const common = (a: Box, b: Box): number =>
-  sizeOf({
-    left: Math.max(a.left, b.left),
-    right: Math.min(a.right, b.right),
-    bottom: Math.max(a.bottom, b.bottom),
-    top: Math.min(a.top, b.top)
-  });
 
 /** How far to move from what sticks out below or above, if that is enough to bring it in. */
 function shift(below: number, above: number): number {
@@ -82,7 +75,30 @@ function choices(want: Want): Place[] {
   ];
 }
 
-/** Off the corners, then further away: on paper nobody can zoom in where labels stand close. */
+/** Within the thing, beside a line through its middle: close to that, then in the middle of each half. */
+function asideChoices({ thing, width, height }: Want): Place[] {
+  const [x, y] = boxCentre(thing);
+  const [across, up] = [thing.right - thing.left - ROOM, thing.top - thing.bottom - ROOM];
+  const steps = (size: number, room: number): readonly number[] =>
+    [size / 2 + GAP, room / 4].filter((by) => by + size / 2 <= room / 2).flatMap((by) => [-by, by]);
+  const ups = width <= across ? steps(height, up) : [];
+  const sideways = height <= up ? steps(width, across) : [];
+  return [
+    ...ups.map((by): Place => ({ at: [x, y + by], leader: null })),
+    ...sideways.map((by): Place => ({ at: [x + by, y], leader: null }))
+  ];
+}
+
+function cornerChoices({ thing, width, height }: Want): Place[] {
+  return [thing.right, thing.left].flatMap((side) =>
+    [thing.top, thing.bottom].map((end): Place => {
+      const [right, up] = [side === thing.right ? 1 : -1, end === thing.top ? 1 : -1];
+      return { at: [side + right * (GAP + width / 2), end + up * (GAP + height / 2)], leader: [side, end] };
+    })
+  );
+}
+
+/** On longer lines: on paper nobody can zoom in where labels stand close. */
 function furtherChoices({ thing, width, height }: Want): Place[] {
   const [x, y] = boxCentre(thing);
   const ends = [
@@ -91,13 +107,7 @@ function furtherChoices({ thing, width, height }: Want): Place[] {
     { right: 0, up: -1 },
     { right: 0, up: 1 }
   ] as const;
-  const corners = [thing.right, thing.left].flatMap((side) =>
-    [thing.top, thing.bottom].map((end): Place => {
-      const [right, up] = [side === thing.right ? 1 : -1, end === thing.top ? 1 : -1];
-      return { at: [side + right * (GAP + width / 2), end + up * (GAP + height / 2)], leader: [side, end] };
-    })
-  );
-  const away = FURTHER.flatMap((times) =>
+  return FURTHER.flatMap((times) =>
     ends.map(({ right, up }): Place => {
       const edge: Point = [
         right === 0 ? x : right > 0 ? thing.right : thing.left,
@@ -107,7 +117,6 @@ function furtherChoices({ thing, width, height }: Want): Place[] {
       return { at: [edge[0] + right * across, edge[1] + up * along], leader: edge };
     })
   );
-  return [...corners, ...away];
 }
 
 /**
@@ -117,8 +126,8 @@ function furtherChoices({ thing, width, height }: Want): Place[] {
 export function placeLabels(
   wants: readonly Want[],
   screen: Box,
-  already: readonly Box[] = [],
-  { tolerable = TOLERABLE, goesFurther = false }: Liberty = {}
+  already: readonly Obstacle[] = [],
+  { tolerable = TOLERABLE, goesFurther = false, givesWay = false }: Liberty = {}
 ): (Place | null)[] {
   const placed: Box[] = [];
   const tried = (want: Want, at: Want): Place | null => {
@@ -129,7 +138,12 @@ export function placeLabels(
       readonly cost: number;
       readonly covered: number;
     } | null = null;
-    const all = goesFurther ? [...choices(want), ...furtherChoices(want)] : choices(want);
+    const all = [
+      ...choices(want),
+      ...(givesWay ? asideChoices(want) : []),
+      ...(givesWay || goesFurther ? cornerChoices(want) : []),
+      ...(goesFurther ? furtherChoices(want) : [])
+    ];
     for (const [order, choice] of all.entries()) {
       const place = nudged(choice, want, screen);
       const box = boxAbout(place.at, want);
@@ -137,7 +151,7 @@ export function placeLabels(
       if (goesFurther && covered > tolerable * whole) continue;
       const things = wants.reduce((sum, other) => sum + (other === at ? 0 : common(box, other.thing)), 0);
       const outside =
-        whole - common(box, screen) + already.reduce((sum, other) => sum + common(box, other), 0);
+        whole - common(box, screen) + already.reduce((sum, other) => sum + takenOf(box, other), 0);
       const cost = covered * COST.label + things * COST.thing + outside * COST.outside + order * COST.place;
       if (!best || cost < best.cost) best = { place, box, cost, covered };
     }

@@ -8,8 +8,10 @@ import { boxAround, type Box } from '#editor/geometry/box';
 import { includesRef } from '#editor/selection';
 import { visibleBox } from '#editor/viewport';
 import { line, shortened, textWidth, type Drawing } from './drawing';
+import { sectionObstacles } from './field';
 import { isInSight, onScreen, type Call, type Frame } from './frame';
 import { furnitureBoxes } from './furniture';
+import { tapeObstacles } from './help';
 import type { Theme } from './theme';
 import { boxAbout, placeLabels, type Place, type Want } from './label-places';
 
@@ -111,7 +113,9 @@ function placedLabels(frame: Frame): readonly Placed[] {
     frame
   );
   const screen = { left: 0, bottom: 0, right: viewport.width, top: viewport.height };
-  const places = placeLabels(shown, screen, furnitureBoxes(viewport, frame.site.displayUnits, frame.theme));
+  const lines = [...sectionObstacles(frame), ...tapeObstacles(frame)];
+  const already = [...furnitureBoxes(viewport, frame.site.displayUnits, frame.theme), ...lines];
+  const places = placeLabels(shown, screen, already, { givesWay: lines.length > 0 });
   return shown.flatMap((label, index) => {
     const place = places[index];
     return place ? [{ label, place }] : [];

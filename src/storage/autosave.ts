@@ -12,6 +12,8 @@ import { statesToDrop } from './thinning';
 /** Seconds. */
 const DELAY = 0.6;
 const RETRY_DELAY = 10;
+/** A write that the store has not confirmed by then is said not to be kept, until it is. */
+const PATIENCE = 15;
 const STATE_AGE = 60;
 export const STATES_KEPT = 10;
 
@@ -156,7 +158,11 @@ export function createAutosave<Document extends object>(
     report({ kind: 'saving' });
     inWriting = documents;
     writing = write(documents);
+    const stopWaiting = options.after(PATIENCE, () => {
+      report({ kind: 'not saved', why: { kind: 'silent', detail: '' } });
+    });
     await writing;
+    stopWaiting();
     writing = null;
     inWriting = [];
   }

@@ -11,6 +11,7 @@ import {
 } from './states';
 import { NewerReleaseError, TakenOverError } from './refusal';
 import { storedText, textFrom } from './stored-text';
+import { createPatience } from './patience';
 import { makeTables, NAME, VERSION, type Tables } from './tables';
 
 type Change = IDBPTransaction<Tables, ('states' | 'texts' | 'sites' | 'aside')[], 'readwrite'>;
@@ -29,10 +30,14 @@ function mayWrite(slot: string, found: unknown, { owner, format }: Writer): void
 /** Opens the database at its first use, and again after the browser has closed it. */
 export function createDatabaseStore(): StateStore {
   let opening: Promise<IDBPDatabase<Tables>> | null = null;
+  const patient = createPatience();
+  /** Older tables are being made over, which takes as long as it takes. */
+  let isMakingOver = false;
 
   function database(): Promise<IDBPDatabase<Tables>> {
     opening ??= openDB<Tables>(NAME, VERSION, {
       upgrade(fresh, from, _to, transaction) {
+        isMakingOver = true;
         makeTables(fresh, from, transaction).catch(() => {
           // All of it or nothing: the older tables stay as they were, and the opening fails.
           transaction.abort();
@@ -46,11 +51,15 @@ export function createDatabaseStore(): StateStore {
       terminated() {
         opening = null;
       }
-    }).catch((problem: unknown) => {
-      opening = null;
-      throw problem;
-    });
-    return opening;
+    })
+      .catch((problem: unknown) => {
+        opening = null;
+        throw problem;
+      })
+      .finally(() => {
+        isMakingOver = false;
+      });
+    return patient(opening, () => isMakingOver);
   }
 
   /** All of `work` or nothing: what it throws undoes what it has already asked for. */

@@ -1,6 +1,6 @@
 /** Why the browser would not keep something, from the error it threw. */
 
-export type RefusalKind = 'full' | 'forbidden' | 'failed' | 'taken' | 'newer';
+export type RefusalKind = 'full' | 'forbidden' | 'failed' | 'silent' | 'taken' | 'newer';
 
 export interface Refusal {
   readonly kind: RefusalKind;
@@ -16,6 +16,11 @@ export class TakenOverError extends Error {
 /** A newer release writes to this slot: what it wrote might mean something that this one does not know. */
 export class NewerReleaseError extends Error {
   override readonly name = 'NewerReleaseError';
+}
+
+/** The browser was asked and says nothing. */
+export class SilentError extends Error {
+  override readonly name = 'SilentError';
 }
 
 /** Each engine, and each of its storages, has its own name for a full disk. */
@@ -39,6 +44,7 @@ export function refusalOf(problem: unknown): Refusal {
   const title = typeof name === 'string' ? name : '';
   const detail = [title, message].filter((word) => typeof word === 'string' && word !== '').join(': ');
   if (title === 'TakenOverError') return { kind: 'taken', detail };
+  if (title === 'SilentError') return { kind: 'silent', detail };
   if (NEWER.has(title)) return { kind: 'newer', detail };
   if (FULL.has(title) || FULL_CODES.has(code) || FULL_WORDS.test(detail)) return { kind: 'full', detail };
   return { kind: FORBIDDEN.has(title) ? 'forbidden' : 'failed', detail };

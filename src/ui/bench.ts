@@ -66,7 +66,7 @@ export type Saving =
   | { readonly kind: 'saving' }
   | {
       readonly kind: 'not saved';
-      readonly why: 'full' | 'forbidden' | 'failed' | 'taken' | 'newer';
+      readonly why: 'full' | 'forbidden' | 'failed' | 'silent' | 'taken' | 'newer';
       readonly detail: string;
     };
 

@@ -1,5 +1,5 @@
 /** Keys of the page: which presses go to the editor, and how a key is written for people. */
-import { commands } from '#editor/commands/index';
+import { commandForKey, commands } from '#editor/commands/index';
 import { t, type PlainMessageKey } from '#i18n/message';
 import type { Command, KeyInput, ToolName } from '#editor/types';
 
@@ -69,3 +69,11 @@ export function belongsToDrawing(
   if (isTyping(target) || target.tagName === 'SELECT') return control && UNDO_KEYS.has(key.toLowerCase());
   return control || !(CONTROL_KEYS[target.tagName]?.has(key) ?? false);
 }
+
+/**
+ * Whether a press is kept from the browser even while the drawing has no use for it: a key that sometimes marks all things
+ * must not at other times mark all text of the page, nor put it among the bookmarks. In fields and lists the browser's own
+ * meaning stands.
+ */
+export const isKeptFromBrowser = (input: KeyInput, target: KeyTarget): boolean =>
+  input.control && !isTyping(target) && target.tagName !== 'SELECT' && commandForKey(input) !== null;

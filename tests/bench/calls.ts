@@ -8,7 +8,7 @@ import { bigSite } from '../support/big-site';
 const HOUR = 3_600;
 
 /** Four lanes of 1500 vehicles an hour, two of them with a signal. */
-export const busySite = (): Site => {
+const busySite = (): Site => {
   const site = bigSite(8);
   const streams = site.lanes.map(({ id }, k): Stream => ({
     lane: id,

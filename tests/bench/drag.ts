@@ -1,10 +1,10 @@
 /** A loop dragged by a real hand in the built page, on a large drawing: how long the page works for each move. */
-import { chromium, type Page } from '@playwright/test';
-import { writeSite } from '#plan/read';
+import { chromium } from '@playwright/test';
 import type { Site } from '#plan/schema';
 import { launchOptions } from '../../src/tooling/browser.mjs';
 import { bigSite } from '../support/big-site';
-import { address, serve } from './served';
+import { dragAbout, lookAtLoop, openDrawing } from './hand';
+import { serve } from './served';
 
 const LOOPS = 200;
 const LANES = 40;
@@ -52,41 +52,19 @@ const watch = () => {
   );
 };
 
-const open = async (page: Page, text: string): Promise<void> => {
-  await page.goto(address);
-  await page.getByRole('button', { name: 'Open', exact: true }).click();
-  const choosing = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Open a file' }).click();
-  const buffer = Buffer.from(text);
-  await (await choosing).setFiles({ name: 'bench.kerfline.json', mimeType: 'application/json', buffer });
-  await page.getByRole('application', { name: new RegExp(`${LOOPS} loops, ${LANES} lanes`) }).waitFor();
-  await page.waitForTimeout(10_000);
-};
-
 export const measureDrag = async (): Promise<void> => {
   const stop = await serve();
   const browser = await chromium.launch(launchOptions());
   try {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-    await page.addInitScript(() => {
-      for (const name of ['showOpenFilePicker', 'showSaveFilePicker']) Reflect.deleteProperty(window, name);
-    });
     await page.addInitScript(watch);
-    await open(page, writeSite(drawing()));
-    // the loop in the middle of the view, so that a hand finds it
-    await page.locator('.outline').getByRole('button').filter({ hasText: 'Loop 98' }).first().press('Enter');
-    await page.keyboard.press('Shift+F');
-    await page.keyboard.press('-');
-    const plan = (await page.getByRole('application').boundingBox())!;
-    const [x, y] = [plan.x + plan.width / 2, plan.y + plan.height / 2];
-    await page.mouse.move(x, y);
-    await page.mouse.down();
-    await page.mouse.move(x + 5, y + 5);
-    await page.evaluate(() => ((window as unknown as Watched).works = []));
-    for (let k = 0; k < MOVES; k++) {
-      await page.mouse.move(x + 5 + 60 * Math.sin(k / 9), y + 5 + 40 * Math.sin(k / 14));
-      await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 40)));
-    }
+    await openDrawing(page, drawing());
+    await lookAtLoop(page, 'Loop 98');
+    await dragAbout(page, MOVES, 40, () =>
+      page.evaluate(() => {
+        (window as unknown as Watched).works = [];
+      })
+    );
     const works = await page.evaluate(() => (window as unknown as Watched).works);
     const undo = page.getByRole('button', { name: /^Undo: Move/ });
     await page.mouse.up();

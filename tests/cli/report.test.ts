@@ -1,20 +1,18 @@
-/** The command as a user runs it: a process of its own, its two streams and its exit code. */
+/** What the command prints and how it ends; once as a user runs it, in a process of its own. */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Report } from '#exchange/report';
+import { report as bytes } from './command';
 
 const CONTRACT = 'tests/archive/contract.kerfline.json';
 const SAMPLE = 'samples/driveway-gate.kerfline.json';
 
-const report = (...words: string[]) => {
-  const run = spawnSync(process.execPath, ['--import', 'tsx', 'src/cli/report.ts', ...words], {
-    encoding: 'utf8',
-    maxBuffer: 1 << 28
-  });
-  return { code: run.status, out: run.stdout, err: run.stderr };
+const report = async (...words: string[]) => {
+  const { code, out, err } = await bytes(...words);
+  return { code, out: out.toString(), err };
 };
 
 const folder = mkdtempSync(join(tmpdir(), 'kerfline-'));
@@ -37,10 +35,26 @@ interface Expected {
   circuits: { id: string; inductance_H: number; resistance_ohm: number; q: number }[];
 }
 
-describe('npm run report', { timeout: 60_000 }, () => {
-  it('agrees with the independent figures of the contract example', () => {
+describe('npm run report', () => {
+  it('is a process with two streams and an exit code', () => {
+    const run = (...words: string[]) => {
+      const { status, stdout, stderr } = spawnSync(
+        process.execPath,
+        ['--import', 'tsx', 'src/cli/report.ts', ...words],
+        { maxBuffer: 1 << 28 }
+      );
+      return { status, out: stdout.subarray(0, 5).toString(), err: stderr.toString() };
+    };
+    // all that a paper needs, its typeface too, is found where nothing but the command runs
+    expect(run(SAMPLE, '--format', 'pdf')).toEqual({ status: 0, out: '%PDF-', err: '' });
+    const nothing = run('none.json');
+    expect(nothing).toMatchObject({ status: 2, out: '' });
+    expect(nothing.err).toContain('none.json: there is no such file');
+  }, 120_000);
+
+  it('agrees with the independent figures of the contract example', async () => {
     const expected = JSON.parse(readFileSync('tests/reference/contract.expected.json', 'utf8')) as Expected;
-    const { code, out } = report(CONTRACT);
+    const { code, out } = await report(CONTRACT);
     expect(code).toBe(0);
     const got = JSON.parse(out) as Report;
     const near = (value: number | undefined, wanted: number, tolerance: number) => {
@@ -72,19 +86,19 @@ describe('npm run report', { timeout: 60_000 }, () => {
     }
   });
 
-  it('prints one document a line for several files', () => {
-    const { code, out } = report(SAMPLE, CONTRACT, '--only', 'quantities');
+  it('prints one document a line for several files', async () => {
+    const { code, out } = await report(SAMPLE, CONTRACT, '--only', 'quantities');
     expect(code).toBe(0);
     const lines = out.trimEnd().split('\n');
     expect(lines.map((line) => (JSON.parse(line) as Report).file)).toEqual([SAMPLE, CONTRACT]);
     expect(Object.keys(JSON.parse(lines[0]!) as object)).toEqual(['site', 'file', 'quantities']);
   });
 
-  it('prints text with units and CSV with one value a row', () => {
-    const text = report(SAMPLE, '--format', 'text').out;
+  it('prints text with units and CSV with one value a row', async () => {
+    const text = (await report(SAMPLE, '--format', 'text')).out;
     expect(text).toMatch(/Circuits at the terminals/);
     expect(text).toMatch(/µH/);
-    const csv = report(SAMPLE, '--format', 'csv', '--only', 'circuits').out;
+    const csv = (await report(SAMPLE, '--format', 'csv', '--only', 'circuits')).out;
     const [head, ...rows] = csv.split('\r\n');
     expect(head).toBe('file,section,subject,quantity,value');
     expect(rows.find((row) => row.includes('frequency_Hz'))).toMatch(
@@ -92,15 +106,15 @@ describe('npm run report', { timeout: 60_000 }, () => {
     );
   });
 
-  it('prints the netlist of every circuit, or of the one that is named', () => {
-    const { code, out } = report(CONTRACT, '--format', 'netlist');
+  it('prints the netlist of every circuit, or of the one that is named', async () => {
+    const { code, out } = await report(CONTRACT, '--format', 'netlist');
     const site = JSON.parse(readFileSync(CONTRACT, 'utf8')) as { circuits: { id: string }[] };
     expect(code).toBe(0);
     expect(out.match(/^\* circuit .*$/gm)).toHaveLength(site.circuits.length);
     expect(out.match(/^\.end$/gm)).toHaveLength(site.circuits.length);
     const [first] = out.split(/(?<=^\.end\n)/m);
-    expect(report(CONTRACT, '--format', 'netlist', '--only', site.circuits[0]!.id).out).toBe(first);
-    const unknown = report(SAMPLE, CONTRACT, '--format', 'netlist', '--only', 'none such');
+    expect((await report(CONTRACT, '--format', 'netlist', '--only', site.circuits[0]!.id)).out).toBe(first);
+    const unknown = await report(SAMPLE, CONTRACT, '--format', 'netlist', '--only', 'none such');
     expect(unknown).toMatchObject({ code: 2, out: '' });
     expect(unknown.err).toContain(`${CONTRACT}: no circuit "none such"`);
   });
@@ -119,53 +133,58 @@ describe('npm run report', { timeout: 60_000 }, () => {
       altered((site) => Object.assign(site['loops']![0], { id: 'Z9' })),
       /circuits\[0\].*A1/
     ]
-  ])('refuses %s: exit 2, nothing on stdout, the file and the place on stderr', (name, text, wanted) => {
-    const path = file(`${name.replace(/ /g, '-')}.json`, text);
-    const { code, out, err } = report(SAMPLE, path);
-    expect(code).toBe(2);
-    expect(out).toBe('');
-    expect(err).toContain(path);
-    expect(err).toMatch(wanted);
-    expect(err).not.toMatch(/\n\s+at /);
+  ])(
+    'refuses %s: exit 2, nothing on stdout, the file and the place on stderr',
+    async (name, text, wanted) => {
+      const path = file(`${name.replace(/ /g, '-')}.json`, text);
+      const { code, out, err } = await report(SAMPLE, path);
+      expect(code).toBe(2);
+      expect(out).toBe('');
+      expect(err).toContain(path);
+      expect(err).toMatch(wanted);
+      expect(err).not.toMatch(/\n\s+at /);
+    }
+  );
+
+  it('refuses a missing file and a folder', async () => {
+    expect(await report(join(folder, 'nothing.json'))).toMatchObject({ code: 2, out: '' });
+    expect((await report(folder)).err).toContain('is a folder');
   });
 
-  it('refuses a missing file and a folder', () => {
-    expect(report(join(folder, 'nothing.json'))).toMatchObject({ code: 2, out: '' });
-    expect(report(folder).err).toContain('is a folder');
-  });
-
-  it('prints how it is used when it is asked, and nothing is wrong', () => {
+  it('prints how it is used when it is asked, and nothing is wrong', async () => {
     for (const word of ['--help', '-h']) {
-      const { code, out, err } = report(word);
+      const { code, out, err } = await report(word);
       expect({ code, err }).toEqual({ code: 0, err: '' });
       expect(out).toMatch(/^usage: .*--format json\|/);
     }
-    expect(report()).toMatchObject({ code: 2, out: '' });
+    expect(await report()).toMatchObject({ code: 2, out: '' });
   });
 
-  it('exits 1 with --strict where a finding is a problem, and prints the report all the same', () => {
+  it('exits 1 with --strict where a finding is a problem, and prints the report all the same', async () => {
     const path = file(
       'low.json',
       altered((site) => Object.assign(site['units']![0], { inductanceRange_H: [5e-4, 2e-3] }))
     );
-    const { code, out } = report(path, '--strict', '--only', 'findings');
+    const { code, out } = await report(path, '--strict', '--only', 'findings');
     expect(code).toBe(1);
     expect((JSON.parse(out) as Report).findings.map((finding) => finding.code)).toContain('inductance-range');
-    expect(report(SAMPLE, '--strict').code).toBe(0);
+    expect((await report(SAMPLE, '--strict')).code).toBe(0);
   });
 
-  it('says findings and refusals in German where that is asked for, with codes and numbers as ever', () => {
+  it('says findings and refusals in German where that is asked for, with codes and numbers as ever', async () => {
     const path = file(
       'low-german.json',
       altered((site) => Object.assign(site['units']![0], { inductanceRange_H: [5e-4, 2e-3] }))
     );
-    const english = JSON.parse(report(path).out) as Report;
-    const german = JSON.parse(report(path, '--language', 'de').out) as Report;
+    const english = JSON.parse((await report(path)).out) as Report;
+    const german = JSON.parse((await report(path, '--language', 'de')).out) as Report;
     expect(german.findings.map(({ code }) => code)).toEqual(english.findings.map(({ code }) => code));
     expect(german.findings.find(({ code }) => code === 'inductance-range')?.message).toMatch(
       /hat \d+,?\d* µH an den Klemmen/
     );
     expect({ ...german, findings: [] }).toEqual({ ...english, findings: [] });
-    expect(report(file('bad.json', '{"format":'), '--language=de').err).toContain('Die Datei ist kein JSON');
+    expect((await report(file('bad.json', '{"format":'), '--language=de')).err).toContain(
+      'Die Datei ist kein JSON'
+    );
   });
 });

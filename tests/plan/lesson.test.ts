@@ -58,6 +58,8 @@ describe('what is no lesson', () => {
 });
 
 type Row = readonly [path: string, value: unknown, found: string, expected: string, blamed?: string];
+const MEASURE_OR_LENGTH = 'the name of a measure of the lesson, or a length such as “20 cm”';
+const LENGTH_ALONE = 'a length such as “20 cm”; measures have no place in what is read before the outcome';
 const rows: readonly Row[] = [
   ['id', 'Two words', '"Two words" (text)', 'small letters, digits and hyphens, a letter first'],
   ['title', 'Sound', '"Sound" (text)', 'an object'],
@@ -94,7 +96,25 @@ const rows: readonly Row[] = [
     'ranges of which only one can hold',
     'predictions[1].when'
   ],
-  ['explanation[0].en', 'It grows {often} times.', '"often" in braces', 'the name of a measure of the lesson']
+  ['explanation[0].en', 'It grows {often} times.', '"often" in braces', MEASURE_OR_LENGTH],
+  ['explanation[0].en', 'It is {2 ft} wide.', '"2 ft" in braces', MEASURE_OR_LENGTH],
+  ['question.en', 'From {two} to {four}?', '"two" in braces', LENGTH_ALONE],
+  ['title.en', 'The {times}', '"times" in braces', LENGTH_ALONE],
+  ['predictions[1].says.en', '{times} times.', '"times" in braces', LENGTH_ALONE],
+  [
+    'experiment.designs',
+    [{ variant: null, label: { en: '{four}' } }],
+    '"four" in braces',
+    LENGTH_ALONE,
+    'experiment.designs[0].label.en'
+  ],
+  [
+    'published',
+    { source: { en: 'Page {two}' }, says: { en: '{times}' } },
+    '"two" in braces',
+    LENGTH_ALONE,
+    'published.source.en'
+  ]
 ];
 
 describe('a lesson with a slip is refused with its place', () => {
@@ -105,6 +125,11 @@ describe('a lesson with a slip is refused with its place', () => {
     expect(problems).toContainEqual(expect.objectContaining({ path: blamed, found, expected }));
     const told = problems.find((each) => each.path === blamed)!.message;
     expect(told).toBe(`${blamed}: found ${found}, expected ${expected}.`);
+  });
+
+  it('but not where a length stands in any of its texts', () => {
+    for (const path of ['title.en', 'question.en', 'predictions[0].says.en', 'explanation[0].en'])
+      expect(spoilt(path, 'At {20 cm}, {1.25 m} and {6 mm}')).toEqual([]);
   });
 
   it('that has a family and designs at once', () => {

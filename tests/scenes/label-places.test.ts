@@ -29,6 +29,31 @@ describe('places of labels', () => {
     ]);
   });
 
+  it('keep clear of a line, which costs as much as it covers', () => {
+    const across = { from: [0, 400], to: [1000, 400], width: 6 } as const;
+    expect(placeLabels([want(500, 400, 40)], SCREEN, [across])).toEqual([
+      { at: [500, 352], leader: [500, 380] }
+    ]);
+    // one that does not reach the label takes nothing
+    const short = { from: [0, 400], to: [500, 400], width: 6 } as const;
+    expect(placeLabels([want(500, 400, 40)], SCREEN, [short])[0]!.at).toEqual([592, 400]);
+  });
+
+  it('leave the middle of their thing, or its sides, for lines only if they may', () => {
+    const across = { from: [0, 400], to: [1000, 400], width: 6 } as const;
+    const neighbours = [want(500, 400, 200), want(500, 220, 100), want(500, 580, 100)];
+    const [place] = placeLabels(neighbours, SCREEN, [across], { givesWay: true });
+    expect(place!.leader).toBeNull();
+    expect(Math.abs(place!.at[1] - 400)).toBe(28);
+    const [without] = placeLabels(neighbours, SCREEN, [across]);
+    expect(without!.leader === null ? without!.at : null).not.toEqual(place!.at);
+    const up = { from: [500, 0], to: [500, 800], width: 6 } as const;
+    expect(placeLabels([want(500, 400, 40)], SCREEN, [across, up], { givesWay: true })[0]!.leader).toEqual([
+      520, 420
+    ]);
+    expect(placeLabels([want(500, 400, 40)], SCREEN, [across, up])[0]!.leader).not.toEqual([520, 420]);
+  });
+
   it('turn away from the margin and from other things', () => {
     expect(placeLabels([want(970, 400, 40)], SCREEN)[0]?.at[0]).toBeLessThan(970);
     expect(

@@ -34,6 +34,32 @@ beforeEach(() => {
   autosave = start();
 });
 
+describe('a store that does not answer', () => {
+  test('is said not to keep the work, and to have kept it as soon as it has', async () => {
+    let answer = () => {};
+    store.silence = new Promise((resolve) => {
+      answer = resolve;
+    });
+    autosave.changed(drawing('one'));
+    await clock.pass(10);
+    expect(lastState()).toEqual({ kind: 'saving' });
+    await clock.pass(10);
+    expect(lastState()).toEqual({ kind: 'not saved', why: { kind: 'silent', detail: '' } });
+    // The page would leave it as its last words if it went away now.
+    expect(autosave.unsaved()).toMatchObject([{ text: 'one' }]);
+    answer();
+    await clock.pass(0);
+    expect(store.states).toMatchObject([{ text: 'one' }]);
+    expect(lastState()).toEqual({ kind: 'saved' });
+  });
+
+  test('one that answers in time is not suspected afterwards', async () => {
+    autosave.changed(drawing('one'));
+    await clock.pass(60);
+    expect(states.map(({ kind }) => kind)).toEqual(['saving', 'saved']);
+  });
+});
+
 describe('keeping up with changes', () => {
   test('a change is kept within a second and said to be', async () => {
     autosave.changed(drawing('one'));

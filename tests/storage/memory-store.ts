@@ -23,6 +23,8 @@ export class MemoryStore implements StateStore {
   writeError: Error | null = null;
   readError: Error | null = null;
   writes = 0;
+  /** What every write waits for while set: a browser that is slow, or says nothing. */
+  silence: Promise<void> | null = null;
 
   /** What is kept, with its texts. */
   get states(): KeptState[] {
@@ -141,6 +143,11 @@ export class MemoryStore implements StateStore {
 
   #write(change: () => void): Promise<void> {
     this.writes++;
+    if (this.silence !== null) return this.silence.then(() => this.#done(change));
+    return this.#done(change);
+  }
+
+  #done(change: () => void): Promise<void> {
     if (this.writeError !== null) return Promise.reject(this.writeError);
     try {
       change();

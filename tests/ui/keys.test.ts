@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { belongsToDrawing, keysOfTool, writtenKeys } from '#ui/keys';
+import { belongsToDrawing, isKeptFromBrowser, keysOfTool, writtenKeys } from '#ui/keys';
 
 const press = (key: string, control = false) => ({ key, control });
 const field = { tagName: 'INPUT', type: 'text' };
@@ -36,6 +36,23 @@ describe('which presses reach the drawing', () => {
 
   test('text that is edited in place counts as a field', () => {
     expect(belongsToDrawing(press('r'), { tagName: 'DIV', isContentEditable: true })).toBe(false);
+  });
+});
+
+describe('which presses are kept from the browser though nothing comes of them', () => {
+  const canvas = { tagName: 'DIV' };
+  const held = (key: string, shift = false) => ({ key, control: true, shift, alt: false });
+
+  test.each(['a', 'd', 'l', 'z'])('Control+%s, which would mark the page, bookmark it or leave it', (key) => {
+    expect(isKeptFromBrowser(held(key), canvas)).toBe(true);
+    expect(isKeptFromBrowser(held(key), button)).toBe(true);
+  });
+
+  test('not those of fields and lists, nor those that mean nothing here', () => {
+    expect(isKeptFromBrowser(held('a'), field)).toBe(false);
+    expect(isKeptFromBrowser(held('a'), { tagName: 'SELECT' })).toBe(false);
+    for (const key of ['t', 'r', 'w', 'F5']) expect(isKeptFromBrowser(held(key), canvas)).toBe(false);
+    expect(isKeptFromBrowser({ ...held('a'), control: false }, canvas)).toBe(false);
   });
 });
 

@@ -16,12 +16,17 @@ export interface RemedyKeeper {
 
 const NONE: readonly Remedy[] = [];
 
+/** By content, as with passes. */
+export type KeptRemedies = RecentCache<string, readonly Remedy[]>;
+
+export const createKeptRemedies = (): KeptRemedies => new RecentCache(5_000);
+
 /** `search`: null until it is there. */
 export const createRemedyKeeper = (
   surveyor: Surveyor,
-  search: () => typeof remediesInSteps | null
+  search: () => typeof remediesInSteps | null,
+  cache: KeptRemedies
 ): RemedyKeeper => {
-  const cache = new RecentCache<string, readonly Remedy[]>(5_000);
   const begun = new Map<string, Steps<readonly Remedy[]>>();
   const keys = new WeakMap<BeatScene, number>();
 

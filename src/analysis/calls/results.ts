@@ -91,7 +91,7 @@ export interface CallSummary {
 }
 
 /** The truth: a vehicle of a lane served, while its body is over the circuit's loops. */
-export interface Stay {
+interface Stay {
   /** Its number in `vehicles`. */
   readonly vehicle: number;
   readonly from_s: number;

@@ -26,7 +26,7 @@ const assessorOf = (means: Means): Assessor => {
 const HALF_WAY = 60;
 
 /** The whole of a drawing, as a report has it; says which share is done, 0 to 1. */
-export function* assessInSteps(site: Site, means: Means): Steps<Assessment> {
+function* assessInSteps(site: Site, means: Means): Steps<Assessment> {
   const assessor = assessorOf(means);
   let taken = 0;
   const share = () => 1 - HALF_WAY / (HALF_WAY + ++taken);

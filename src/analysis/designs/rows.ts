@@ -43,12 +43,12 @@ export type RowFigure = keyof typeof ROW_FIGURES;
  * In trip thresholds: a response from here on is ample, and more of it neither better nor worse. Half of it may be lost to a
  * higher vehicle, another path or a deeper slot before a call is missed; a choice of this program, no published figure.
  */
-export const AMPLE = 2;
+const AMPLE = 2;
 
 /** As against the first design; null where nobody can say, or there is nothing to compare. */
 export type Mark = 'better' | 'worse' | 'same' | null;
 
-export interface RowSubject {
+interface RowSubject {
   /** A circuit; of a pair the first. Null for the whole site. */
   readonly circuit: string | null;
   /** Of a pair the second. */

@@ -1,5 +1,5 @@
 /** What the reckoning takes for granted about this circuit and these readings. */
-import { USUAL_METER_FREQUENCY } from '#plan/catalogue/instruments';
+import { instrumentFor, USUAL_METER_FREQUENCY } from '#plan/catalogue/instruments';
 import { tolerancesOf } from '#plan/catalogue/tolerances';
 import type { Quantity, Reading, Site } from '#plan/schema';
 import { conditionsOf } from './checked';
@@ -33,13 +33,6 @@ const tolerances = (site: Site): Told => {
   };
 };
 
-const statesAll = (site: Site, { quantity, reading }: MeasuredFigure): boolean => {
-  const used = site.readings[reading]?.instruments ?? [];
-  return (site.fieldCheck?.instruments ?? []).some(
-    ({ id, accuracies }) => used.includes(id) && accuracies.some((each) => each.quantity === quantity)
-  );
-};
-
 export const assumptionsOf = ({
   site,
   figures,
@@ -59,7 +52,7 @@ export const assumptionsOf = ({
   const plain = (key: string): Told => ({ key, values: {} });
   const told: readonly (Told | false)[] = [
     tolerances(site),
-    figures.some((each) => !statesAll(site, each)) && plain('assumed.meters'),
+    figures.some((each) => !instrumentFor(site, readingOf(each), each.quantity)) && plain('assumed.meters'),
     hasNoFrequency && {
       key: 'assumed.frequency',
       values: { frequency: { value: USUAL_METER_FREQUENCY, kind: 'frequency' } }

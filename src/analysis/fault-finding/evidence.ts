@@ -7,6 +7,7 @@
  */
 import type { LoopShares } from './inference/covariance';
 import { deviationOf, logFigure, type Under } from './inference/figure-likelihood';
+import { isStrange } from './inference/apart-from-numbers';
 import { logSum } from './inference/normal';
 import type { Observed } from './inference/observed';
 import type { Placed } from './inference/observe';
@@ -38,8 +39,8 @@ const logUnder = (places: readonly Place[], shares: LoopShares, observed: Observ
 
 const explains = (place: Place | undefined, shares: LoopShares, observed: Observed, k: number): boolean => {
   const predicted = place ? at(place, k) : null;
-  if (!place || typeof predicted !== 'number') return predicted === 'sound' || observed.value === null;
-  if (observed.value === null) return true;
+  if (!place || predicted === null) return observed.value === null;
+  if (typeof predicted !== 'number' || observed.value === null) return !isStrange(observed, predicted);
   const deviation = deviationOf(observed, predicted, under(place, shares), k);
   return Math.abs(observed.value - predicted) < EXPLAINS * deviation;
 };

@@ -19,6 +19,8 @@ export interface Judgement {
   readonly limit: Limit | null;
   /** What may have been meant: the same digits with another prefix, or the other sign, which would fit. */
   readonly meant: number | null;
+  /** On which side it lies so far out of this circuit's own range that it is asked about; the verdict stays what it is. */
+  readonly farOff: 'below' | 'above' | null;
 }
 
 /** Outside of these no circuit of loops can read: the entry, or the meter, is in doubt. Common sense, far out. */
@@ -30,6 +32,17 @@ const POSSIBLE: Readonly<Record<Quantity, readonly [least: number, most: number]
   insulation_ohm: [0, 1e12],
   insulationBetween_ohm: [0, 1e12],
   deltaLOverL: [-0.6, 0.2]
+};
+
+/**
+ * Shares of what is expected at least and at most beyond which this circuit's own figure is questioned: a short or a bad
+ * joint can read so, a meter that was not zeroed or bad contact does more often. No fault makes a Q much better than it was
+ * designed. Judgement, no published source.
+ */
+const FAR_OFF: Readonly<Partial<Record<Quantity, readonly [below: number, above: number]>>> = {
+  resistanceDc_ohm: [0.5, 10],
+  inductance_H: [0.1, 10],
+  q: [0, 3]
 };
 
 /** A prefix that was left out or mistaken; a response in percent that was taken for a fraction, or typed without its sign. */
@@ -71,6 +84,13 @@ const broken = (value: number, limits: readonly Limit[]): Limit | null =>
   limits.find(({ least, most }) => (least !== null && value < least) || (most !== null && value > most)) ??
   null;
 
+function farOffIn(value: number, quantity: Quantity, { low, high }: Held): Judgement['farOff'] {
+  const shares = FAR_OFF[quantity];
+  if (!shares || low === null || high === null) return null;
+  if (value < shares[0] * low) return 'below';
+  return value > shares[1] * high ? 'above' : null;
+}
+
 function meantBy(value: number, quantity: Quantity, expected: Held, accuracy: Accuracy): number | null {
   const candidates = (SLIPS[quantity] ?? []).map((factor) => value * factor);
   // the meter's floor belongs to the range in which it was read, and would let any small figure pass for another
@@ -80,7 +100,7 @@ function meantBy(value: number, quantity: Quantity, expected: Held, accuracy: Ac
 
 /** Over the range: nothing better can be said of an insulation; of anything else it is more than there should be. */
 function judgeOverRange(quantity: Quantity, expected: Held | null): Judgement {
-  const none = { deviations: null, limit: null, meant: null };
+  const none = { deviations: null, limit: null, meant: null, farOff: null };
   if (isInsulation(quantity)) return { ...none, verdict: 'fits' };
   return { ...none, verdict: (expected?.value ?? null) === null ? 'no expectation' : 'high' };
 }
@@ -97,9 +117,11 @@ export function judge(
   const fits = isWithin(deviations);
   const meant = expected && !fits ? meantBy(value, quantity, expected, accuracy) : null;
   const limit = expected && broken(value, expected.limits);
-  const judged = (verdict: FigureVerdict): Judgement => ({ verdict, deviations, limit, meant });
   const [least, most] = POSSIBLE[quantity];
-  if (meant !== null || value < least || value > most) return judged('in doubt');
+  const isImpossible = meant !== null || value < least || value > most;
+  const farOff = expected && !fits && !isImpossible ? farOffIn(value, quantity, expected) : null;
+  const judged = (verdict: FigureVerdict): Judgement => ({ verdict, deviations, limit, meant, farOff });
+  if (isImpossible) return judged('in doubt');
   if (limit) return judged('beyond a limit');
   if (fits) return judged('fits');
   if (expected === null || expected.value === null)

@@ -2,7 +2,7 @@
 import { accuracyOf } from '#plan/catalogue/instruments';
 import type { Quantity, Site } from '#plan/schema';
 import { checkedFigures } from './checked';
-import { judge, meterDeviation } from './judge';
+import { judge, meterDeviation, type Judgement } from './judge';
 import type { ExpectedFigure, MeasuredFigure, Told, ToldAmount, ToldValue } from './results';
 
 const KIND_OF_QUANTITY: Readonly<Record<Quantity, ToldAmount['kind']>> = {
@@ -21,7 +21,19 @@ export const valueOf = (quantity: Quantity, value: number): ToldValue => ({
   kind: KIND_OF_QUANTITY[quantity]
 });
 
-/** Why a figure is in doubt, or which limit it breaks; null for one that is neither. */
+/** What is asked about a figure that lies far out of this circuit's own range; null for any other. */
+export function farOffTold(
+  quantity: Quantity,
+  value: number,
+  expected: Pick<ExpectedFigure, 'low' | 'high'> | null,
+  { farOff }: Pick<Judgement, 'farOff'>
+): Told | null {
+  if (farOff === null || !expected || expected.low === null || expected.high === null) return null;
+  const [low, high] = [valueOf(quantity, expected.low), valueOf(quantity, expected.high)];
+  return { key: `doubt.far.${farOff}.${quantity}`, values: { value: valueOf(quantity, value), low, high } };
+}
+
+/** Why a figure is in doubt or asked about, or which limit it breaks; null for one that is none of it. */
 function doubtOf(
   site: Site,
   place: number,
@@ -33,12 +45,13 @@ function doubtOf(
     key,
     values: { value: valueOf(quantity, value), other: valueOf(quantity, other) }
   });
-  const { meant, limit } = judge(quantity, value, expected, accuracyOf(site, reading, quantity));
+  const judgement = judge(quantity, value, expected, accuracyOf(site, reading, quantity));
+  const { meant, limit } = judgement;
   if (verdict === 'in doubt')
     return meant === null
       ? { key: `doubt.${quantity}`, values: { value: valueOf(quantity, value) } }
       : told('doubt.meant', meant);
-  if (verdict !== 'beyond a limit' || !limit) return null;
+  if (verdict !== 'beyond a limit' || !limit) return farOffTold(quantity, value, expected, judgement);
   if (limit.least !== null && value < limit.least) return told('doubt.under', limit.least);
   return limit.most === null ? null : told('doubt.over', limit.most);
 }

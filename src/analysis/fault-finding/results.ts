@@ -70,7 +70,7 @@ export interface ToldAmount {
     | 'plain';
 }
 /** A day of ISO 8601. */
-export interface ToldDay {
+interface ToldDay {
   readonly day: string;
 }
 export type ToldValue = string | ToldDay | ToldAmount;
@@ -100,7 +100,7 @@ export interface MeasuredFigure extends MeasuringPlace {
   /** How many standard deviations of meter and tolerances together it lies from the expected; null where that means nothing. */
   readonly deviations: number | null;
   readonly verdict: FigureVerdict;
-  /** Why it is in doubt, or which limit it breaks. */
+  /** Why it is in doubt, which limit it breaks, or what is asked about it for lying far out of this circuit's own range. */
   readonly doubt: Told | null;
 }
 

@@ -5,7 +5,7 @@ import { loopsIn } from '#plan/wiring';
 import { called, calledVehicle, type FindingRule } from './finding';
 
 /** From this share of the threshold on the pick-up is mentioned. */
-export const CAUTION_FROM = 0.5;
+const CAUTION_FROM = 0.5;
 
 export const nextLane: FindingRule = ({ site, circuits, say }) =>
   circuits.flatMap(({ circuit, readout }) => {

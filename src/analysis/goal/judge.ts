@@ -14,7 +14,7 @@ import { vehiclesInPlay } from '../passing/in-play';
 import { passReadoutsInSteps } from '../passing/pass-readouts';
 import { neighbourResponses, vehicleResponses } from '../passing/responses';
 import type { PassReadout } from '../passing/results';
-import type { Assessment, Beat, CircuitReadout, Finding, SteelCost } from '../results';
+import type { Assessment, Beat, CircuitReadout, Finding, SteelCost, VehicleResponse } from '../results';
 import type { Steps } from '../steps';
 import { steelCost } from '../steel-cost';
 import type { SurveyedCircuit } from '../survey';
@@ -34,28 +34,35 @@ export const createJudge = (means: Means): Judge => {
   const trials = trialsOf(means);
   const calls = callSimulatorOf(means);
 
-  const wantedResponses = (trial: Trial, { circuit, solved, loops }: SurveyedCircuit) =>
-    vehicleResponses(
-      circuit,
-      solved,
-      loops,
-      trial.site,
-      trial.passMeans(trial.survey.circuits.get(circuit.id)!),
-      [...new Set(circuit.detect)].flatMap((id) => trial.vehicle(id) ?? [])
-    );
+  /** A vehicle a step: over steel one takes a while. */
+  function* wantedResponses(
+    trial: Trial,
+    { circuit, solved, loops }: SurveyedCircuit,
+    { vehicles }: Needs
+  ): Steps<readonly VehicleResponse[]> {
+    const passMeans = trial.passMeans(trial.survey.circuits.get(circuit.id)!);
+    const made: VehicleResponse[] = [];
+    for (const id of new Set(circuit.detect)) {
+      const vehicle = vehicles === null || vehicles.has(id) ? trial.vehicle(id) : undefined;
+      if (!vehicle) continue;
+      made.push(...vehicleResponses(circuit, solved, loops, trial.site, passMeans, [vehicle]));
+      yield;
+    }
+    return made;
+  }
 
   /** Without the depth at which the steel would cost little: only advice needs it. */
   function* steelOf(
     trial: Trial,
     surveyed: SurveyedCircuit,
-    responses: CircuitReadout['responses']
+    responses: CircuitReadout['responses'],
+    needs: Needs
   ): Steps<SteelCost | null> {
     if (!surveyed.solved.steel) return null;
     const bareTrial = trials.of(experimentOn({ ...trial.site, steel: [] }));
     const bare = bareTrial.survey.circuits.get(surveyed.circuit.id)!;
     yield;
-    const bareResponses = wantedResponses(bareTrial, bare);
-    yield;
+    const bareResponses = yield* wantedResponses(bareTrial, bare, needs);
     const { survey } = trial;
     return yield* steelCost({ survey, surveyed, bare, responses, bareResponses, vehicle: null });
   }
@@ -63,8 +70,7 @@ export const createJudge = (means: Means): Judge => {
   function* circuitOf(trial: Trial, surveyed: SurveyedCircuit, needs: Needs): Steps<CircuitReadout> {
     const { circuit, readout, solved, loops } = surveyed;
     const own = new Set(loops.map(({ id }) => id));
-    const responses = needs.wanted.has(circuit.id) ? wantedResponses(trial, surveyed) : [];
-    yield;
+    const responses = needs.wanted.has(circuit.id) ? yield* wantedResponses(trial, surveyed, needs) : [];
     const neighbours = needs.neighbours.has(circuit.id)
       ? neighbourResponses(solved, loops, trial.site, trial.passMeans(surveyed))
       : [];
@@ -76,7 +82,7 @@ export const createJudge = (means: Means): Judge => {
         ...trial.survey.loops.filter(({ id }) => own.has(id)).map(({ selfResonance_Hz }) => selfResonance_Hz)
       ),
       ...{ isFollowing: false, responses, neighbours, ranges: null, classes: null },
-      steel: needs.steel.has(circuit.id) ? yield* steelOf(trial, surveyed, responses) : null
+      steel: needs.steel.has(circuit.id) ? yield* steelOf(trial, surveyed, responses, needs) : null
     };
   }
 

@@ -6,6 +6,8 @@ import type { FindingRef } from './results';
 export interface Needs {
   /** Circuits whose vehicles asked for, or all of whose vehicles, are driven over them. */
   readonly wanted: ReadonlySet<string>;
+  /** Of the vehicles asked for only these; null: all. */
+  readonly vehicles: ReadonlySet<string> | null;
   readonly neighbours: ReadonlySet<string>;
   /** Circuits that are driven over path by path. */
   readonly paths: ReadonlySet<string>;
@@ -21,7 +23,7 @@ const NOTHING: ReadonlySet<string> = new Set();
 /** Of findings that follow from the drawing and its solution alone. */
 const DRAWN: Needs = {
   ...{ wanted: NOTHING, neighbours: NOTHING, paths: NOTHING, steel: NOTHING, beats: NOTHING },
-  ...{ isMeshed: false, hasTraffic: false }
+  ...{ vehicles: null, isMeshed: false, hasTraffic: false }
 };
 
 /** How the subject of a pair is written. */
@@ -57,6 +59,6 @@ export const allNeeds = ({ circuits }: Site): Needs => {
   const all = new Set(circuits.filter((circuit) => loopsIn(circuit).length > 0).map(({ id }) => id));
   return {
     ...{ wanted: all, neighbours: all, paths: all, steel: all, beats: all },
-    ...{ isMeshed: true, hasTraffic: true }
+    ...{ vehicles: null, isMeshed: true, hasTraffic: true }
   };
 };

@@ -1,121 +1,18 @@
 /**
- * The smallest change of one number that makes a finding go away. The number is tried outwards from what it is, in its own
- * steps to both sides at once, so that the first that helps is the nearest whatever the finding does between; the last step
- * is then made finer. Where nothing helps it says which value comes nearest.
+ * The smallest change of one number that makes a finding go away, and what else it changes. Where nothing helps it says
+ * which value comes nearest.
  */
 import type { Site } from '#plan/schema';
 import { experimentOn, rangeOf, valueOf, withValue } from '#plan/variables/index';
-import type { Experiment, Variable, VariableRange } from '#plan/variables/variable';
 import type { Means } from '../means';
 import type { Finding, Severity } from '../results';
 import type { Steps } from '../steps';
-import { candidatesFrom, tidy, type Candidate } from './candidates';
-import { createJudge, type Judge } from './judge';
-import { allNeeds, needsOf } from './needs';
+import { createAttempts, isIt, type Tried } from './attempts';
+import { createJudge } from './judge';
+import { nearestHit } from './nearest-hit';
+import { allNeeds } from './needs';
 import type { FindingRef, Goal, GoalReason, GoalWish } from './results';
-import { shortfallOf } from './shortfall';
-
-/** The last step of a number that is not whole is divided into so many. */
-const FINER = 10;
-/** Shortfalls that differ by a smaller share are one. */
-const SAME = 1e-9;
-
-interface Tried {
-  readonly value: number;
-  readonly isGone: boolean;
-  readonly shortfall: number;
-  readonly told: string;
-}
-
-const isIt = (ref: FindingRef, { code, subject }: Pick<Finding, 'code' | 'subject'>): boolean =>
-  code === ref.code && subject === ref.subject;
-
-interface Search {
-  readonly present: Experiment;
-  readonly variable: Variable;
-  readonly finding: FindingRef;
-  readonly judge: Judge['judge'];
-  readonly tried: Tried[];
-}
-
-/** Null for a value that the drawing cannot take. */
-function* tryOut({ present, variable, finding, judge, tried }: Search, value: number): Steps<Tried | null> {
-  const site = withValue(present, variable, value)?.site;
-  if (!site) return null;
-  const judged = yield* judge(site, needsOf(finding));
-  const it = judged.findings.find((each) => isIt(finding, each));
-  const made: Tried = {
-    value,
-    isGone: it === undefined,
-    shortfall: it ? shortfallOf(finding, judged, site) : 0,
-    told: it?.message ?? ''
-  };
-  tried.push(made);
-  return made;
-}
-
-/** Of the step that leads to it from the present side, the nearest tenth that helps too. */
-function* refined(search: Search, from: number, hit: number, isWhole: boolean): Steps<number> {
-  if (isWhole) return hit;
-  let [low, high] = [0, FINER];
-  while (high - low > 1) {
-    const middle = Math.floor((low + high) / 2);
-    const made = yield* tryOut(search, tidy(from + ((hit - from) * middle) / FINER));
-    if (made?.isGone) high = middle;
-    else low = middle;
-  }
-  return high === FINER ? hit : tidy(from + ((hit - from) * high) / FINER);
-}
-
-interface Hit {
-  readonly to: number;
-  readonly within: number;
-}
-
-/** Far out only every so many steps were tried: those that were passed over are tried now. */
-function* nearest(search: Search, from: number, hit: Candidate, range: VariableRange): Steps<Hit> {
-  const sign = Math.sign(hit.value - from);
-  let before = tidy(hit.value - sign * hit.stride * range.step);
-  let found = hit.value;
-  for (let k = 1; k < hit.stride; k++) {
-    const value = tidy(before + sign * range.step);
-    const made = yield* tryOut(search, value);
-    if (made?.isGone) {
-      found = value;
-      break;
-    }
-    before = value;
-  }
-  const to = yield* refined(search, before, found, range.isWhole);
-  const fine = range.isWhole ? range.step : Math.abs(found - before) / FINER;
-  return { to, within: hit.stride > 1 ? Math.max(fine, hit.stride * range.step) : fine };
-}
-
-/** Outwards on both sides; null where nothing helps. */
-function* scanned(search: Search, from: number, range: VariableRange): Steps<Hit | null> {
-  const sides = candidatesFrom(from, range);
-  const longest = Math.max(...sides.map(({ length }) => length));
-  const total = sides[0].length + sides[1].length;
-  let count = 0;
-  for (let k = 0; k < longest; k++) {
-    // the end of a range may lie nearer than a whole step
-    const here = sides.flatMap((side) => side[k] ?? []).sort((a, b) => a.steps - b.steps);
-    const hits: Candidate[] = [];
-    for (const candidate of here) {
-      const made = yield* tryOut(search, candidate.value);
-      yield (count += 1) / total;
-      if (made?.isGone) hits.push(candidate);
-    }
-    if (hits.length === 0) continue;
-    let best: Hit | null = null;
-    for (const hit of hits) {
-      const made = yield* nearest(search, from, hit, range);
-      if (!best || Math.abs(made.to - from) < Math.abs(best.to - from)) best = made;
-    }
-    return best;
-  }
-  return null;
-}
+import { silently, within } from './within';
 
 const GRAVITY: Readonly<Record<Severity, number>> = { problem: 2, caution: 1, note: 0 };
 
@@ -130,48 +27,70 @@ const broughtBy = (before: readonly Finding[], after: readonly Finding[]): reado
     })
     .map(refOf);
 
-const reasonFor = (start: Tried, tried: readonly Tried[]): GoalReason => {
-  const known = tried.map(({ shortfall }) => shortfall).filter((each) => !Number.isNaN(each));
-  const spread = Math.max(...known) - Math.min(...known);
-  const isFlat = known.length === 0 || !(spread > SAME * Math.max(Math.abs(start.shortfall), 1e-12));
-  return isFlat ? 'no effect' : 'not enough';
-};
-
 /** Numbers that no drawing holds: findings are of the drawing. */
 const BESIDE_THE_DRAWING = new Set(['offset', 'along', 'shortedTurns']);
 
-export function* seekGoalInSteps(site: Site, { variable, finding }: GoalWish, means: Means): Steps<Goal> {
+/** Shares of the whole: the search, then all findings of the drawing as it is, and as it would be. */
+const SEARCHED = 0.8;
+const BEFORE = 0.9;
+/** Steps after which half of a judgement counts as done: how many there are is not known before they are taken. */
+const HALF_WAY = 30;
+
+interface Change {
+  readonly before: readonly Finding[];
+  readonly after: readonly Finding[];
+}
+
+function* judgedBoth(site: Site, there: Site, means: Means): Steps<Change> {
+  const { judge } = createJudge(means);
+  let steps = 0;
+  const before = yield* within(judge(site, allNeeds(site)), (taken) => {
+    steps = taken;
+    return SEARCHED + (BEFORE - SEARCHED) * (taken / (HALF_WAY + taken));
+  });
+  // of two drawings that differ in one number one takes about as many steps as the other
+  const after = yield* within(
+    judge(there, allNeeds(there)),
+    (taken) => BEFORE + (1 - BEFORE) * Math.min(1, taken / steps)
+  );
+  return { before: before.findings, after: after.findings };
+}
+
+export function* seekGoalInSteps(site: Site, wish: GoalWish, means: Means): Steps<Goal> {
+  const { variable, finding } = wish;
   const present = experimentOn(site);
   const from = valueOf(present, variable);
   const range = rangeOf(present, variable);
-  const { judge } = createJudge(means);
-  const tried: Tried[] = [];
-  const search: Search = { present, variable, finding, judge, tried };
+  const attempts = createAttempts(present, wish, createJudge(means).judge);
   const none = (reason: GoalReason, best: Tried | null = null): Goal => ({
     kind: 'none',
-    ...{ reason, from, least: range?.least ?? NaN, most: range?.most ?? NaN, tried: tried.length },
+    ...{ reason, from, least: range?.least ?? NaN, most: range?.most ?? NaN, tried: attempts.count() },
     best: best && { at: best.value, told: best.told }
   });
   if (from === null || !range) return none('not possible');
-  const start = yield* tryOut(search, from);
+  const start = yield* silently(attempts.whole(from));
   if (!start || start.isGone) return none('not possible');
   if (BESIDE_THE_DRAWING.has(variable.kind)) return none('no effect', start);
 
-  const hit = yield* scanned(search, from, range);
+  const hit = yield* within(nearestHit(from, range, attempts.helps), (_, said) =>
+    said === null ? null : SEARCHED * said
+  );
   if (!hit) {
-    const reason = reasonFor(start, tried);
-    const best = tried.reduce((least, each) => (each.shortfall < least.shortfall ? each : least), start);
+    const best = yield* silently(attempts.best(start));
+    yield BEFORE;
+    const reason = yield* silently(attempts.reason(start));
+    yield 1;
     return none(reason, best);
   }
   const there = withValue(present, variable, hit.to)!.site;
-  const before = yield* judge(site, allNeeds(site));
-  const after = yield* judge(there, allNeeds(there));
+  const { before, after } = yield* judgedBoth(site, there, means);
+  yield 1;
   return {
     kind: 'found',
-    ...{ from, ...hit, tried: tried.length },
-    brings: broughtBy(before.findings, after.findings),
-    clears: before.findings
-      .filter((each) => !isIt(finding, each) && !after.findings.some((other) => isIt(each, other)))
+    ...{ from, ...hit, tried: attempts.count() },
+    brings: broughtBy(before, after),
+    clears: before
+      .filter((each) => !isIt(finding, each) && !after.some((other) => isIt(each, other)))
       .map(refOf)
   };
 }

@@ -5,11 +5,11 @@ import { spoken } from './told';
 
 export function siteTakenHome({ title, experiment }: Lesson, site: Site): Site {
   const labels = new Map((experiment.designs ?? []).map(({ variant, label }) => [variant, label]));
-  const named = { ...site, name: spoken(title) };
+  const named = { ...site, name: spoken(title, site.displayUnits) };
   if (!site.variants) return named;
   const variants = site.variants.map((each) => {
     const label = labels.get(each.id);
-    return label ? { ...each, name: spoken(label) } : each;
+    return label ? { ...each, name: spoken(label, site.displayUnits) } : each;
   });
   return { ...named, variants };
 }

@@ -1,8 +1,11 @@
 /** A lesson's text in the language that is spoken, with its measures filled in in the units that are shown. Text stays text. */
 import { spokenLanguage } from '#i18n/message';
+import { statedLength, type StatedLength } from '#plan/lesson-lengths';
 import type { Lesson, Measure, Words } from '#plan/lesson';
-import { format, type FormatOptions } from '#units/format';
+import { typeset } from '#units/digits';
+import { format, joined, type FormatOptions } from '#units/format';
 import type { QuantityKind, UnitSystem } from '#units/kind';
+import { withoutRemainder } from '../sweep/remainder';
 import type { Outcome } from './outcome';
 
 const KINDS: Readonly<Record<Measure['shown'], QuantityKind>> = {
@@ -17,17 +20,50 @@ const KINDS: Readonly<Record<Measure['shown'], QuantityKind>> = {
   count: 'count'
 };
 
-/** The English where the language is missing. */
-export const spoken = (words: Words): string =>
-  (spokenLanguage() === 'de' ? words.de : undefined) ?? words.en;
+/** As people in a class say them, in feet with decimals: no sixteenths of an inch. */
+const IMPERIAL: Partial<Record<QuantityKind, FormatOptions>> = {
+  length: { unit: 'ft', digits: 3 },
+  smallLength: { unit: 'in', digits: 3 }
+};
 
-/** Shares and ratios below this are what rounding left of nothing: fields that cancel. */
-const NOTHING = 1e-8;
+const inLanguage = (words: Words): string => (spokenLanguage() === 'de' ? words.de : undefined) ?? words.en;
+
+const BRACES = /\{([^{}]*)\}/gu;
+const NO_BREAK_SPACE = '\u00a0';
+const NO_BREAK_HYPHEN = '\u2011';
+
+/** A number stays on one line with its unit, and with the word that is made of it: "5 Ω", "3,5-Fache". */
+const together = (text: string): string =>
+  text
+    .replace(/(?<=\d) (?=(?:[nµmk]?[mFHΩ]|k?Hz|cm|ft|%)(?![\p{L}\d]))/gu, NO_BREAK_SPACE)
+    .replace(/(?<=\d)-(?=\p{L})/gu, NO_BREAK_HYPHEN);
+
+/** In feet or inches with the length as it was stated beside it, since that is the round one: "7.87 in (20 cm)". */
+function lengthText({ metres, number, symbol }: StatedLength, system: UnitSystem): string {
+  const written = joined(typeset(number), symbol);
+  if (system === 'metric') return written;
+  const kind = symbol === 'm' ? 'length' : 'smallLength';
+  return `${format(metres, kind, 'imperial', IMPERIAL[kind]).text} (${written})`;
+}
+
+/** Every brace becomes what `filled` makes of it; null leaves it as it stands. */
+const filledIn = (words: Words, system: UnitSystem, filled: (name: string) => string | null): string =>
+  together(
+    inLanguage(words).replace(BRACES, (braces, inner: string) => {
+      const stated = statedLength(inner);
+      const text = stated ? lengthText(stated, system) : filled(inner);
+      return text?.replaceAll(' ', NO_BREAK_SPACE) ?? braces;
+    })
+  );
+
+/** What is read before the outcome: its lengths in the units that are shown. The English where the language is missing. */
+export const spoken = (words: Words, system: UnitSystem): string => filledIn(words, system, () => null);
 
 export function measureText({ shown, digits }: Measure, value: number | null, system: UnitSystem): string {
   const isShare = shown === 'percent' || shown === 'number';
-  const meant = isShare && value !== null && Math.abs(value) < NOTHING ? 0 : value;
+  const meant = isShare && value !== null ? withoutRemainder(value) : value;
   const options: FormatOptions = {
+    ...(system === 'imperial' ? IMPERIAL[KINDS[shown]] : {}),
     ...(shown === 'percent' ? { unit: '%' } : {}),
     ...(digits === undefined ? {} : { digits })
   };
@@ -41,9 +77,7 @@ export const told = (
   { measures }: Pick<Outcome, 'measures'>,
   system: UnitSystem
 ): string =>
-  spoken(words).replace(/\{([^{}]*)\}/gu, (braces, name: string) => {
+  filledIn(words, system, (name) => {
     const measure = Object.hasOwn(described, name) ? described[name] : undefined;
-    if (!measure) return braces;
-    // a number and its unit stay on one line
-    return measureText(measure, measures.get(name) ?? null, system).replaceAll(' ', '\u00a0');
+    return measure ? measureText(measure, measures.get(name) ?? null, system) : null;
   });

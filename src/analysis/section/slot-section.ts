@@ -15,14 +15,14 @@ const BESIDE = 0.3;
 /** Steel deeper than this below the bottom of the slot is out of the picture, metres. */
 const BELOW = 1;
 
-export interface SectionWire {
+interface SectionWire {
   /** Height of the axis. */
   readonly z: number;
   /** 0 or 1: in a shared slot the cell whose turn it is; they lie interleaved. */
   readonly cell: 0 | 1;
 }
 
-export interface SectionSlot {
+interface SectionSlot {
   readonly isShared: boolean;
   /** From the bottom up. */
   readonly wires: readonly SectionWire[];

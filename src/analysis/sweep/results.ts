@@ -77,6 +77,14 @@ export interface SweptFigure {
   readonly limits: readonly FigureLimit[];
 }
 
+/** One point of a sweep. */
+export interface SweepPoint {
+  /** Of the rows of values: a member of the family, or a design. */
+  readonly row: number;
+  /** Among the values of x. */
+  readonly at: number;
+}
+
 export interface SweepPicture {
   readonly x: SweptVariable;
   readonly family: SweptVariable | null;
@@ -84,6 +92,6 @@ export interface SweepPicture {
   /** Of the variables in the drawing as it is; null where it has none. */
   readonly present: { readonly x: number | null; readonly family: number | null };
   readonly figures: readonly SweptFigure[];
-  /** Values of x at which the model does not bear the figures out, or the drawing cannot be built. */
-  readonly doubtful: readonly number[];
+  /** Where the model does not bear the figures out, or the drawing cannot be built; row by row, then by x. */
+  readonly doubtful: readonly SweepPoint[];
 }

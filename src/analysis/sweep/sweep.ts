@@ -8,7 +8,7 @@ import type { Steps } from '../steps';
 import { doubtsOf } from './doubts';
 import { figureIn } from './figures/index';
 import { limitsOf } from './limits';
-import type { SweepPicture, SweepWish } from './results';
+import type { SweepPicture, SweepPoint, SweepWish } from './results';
 import { trialsOf } from './trial';
 
 type Row = Experiment | null;
@@ -45,20 +45,20 @@ export function* sweepInSteps(site: Site, wish: SweepWish, means: Means): Steps<
   const trials = trialsOf(means);
   const { x, family, designs, figures } = wish;
   const values: (number | null)[][][] = figures.map(() => rows.map(() => []));
-  const doubtful = new Set<number>();
+  const doubtful: SweepPoint[] = [];
   const points = rows.length * x.values.length;
   let done = 0;
   for (const [row, base] of rows.entries())
-    for (const value of x.values) {
+    for (const [at, value] of x.values.entries()) {
       const experiment = base && withValue(base, x.variable, value);
       const trial = experiment && trials.of(experiment);
-      for (const [at, figure] of figures.entries()) {
-        values[at]![row]!.push(trial && figureIn(trial, figure));
-        yield (done + (at + 1) / figures.length) / points;
+      for (const [n, figure] of figures.entries()) {
+        values[n]![row]!.push(trial && figureIn(trial, figure));
+        yield (done + (n + 1) / figures.length) / points;
       }
       // a row that has no such number at all says nothing about this value of it
       const isRefused = !trial && base !== null && valueOf(base, x.variable) !== null;
-      if (isRefused || (trial && doubtsOf(trial, wish))) doubtful.add(value);
+      if (isRefused || (trial && doubtsOf(trial, wish))) doubtful.push({ row, at });
       done += 1;
     }
   const now = trials.of(present);
@@ -71,6 +71,6 @@ export function* sweepInSteps(site: Site, wish: SweepWish, means: Means): Steps<
       present: figureIn(now, figure),
       limits: limitsOf(site, figure, wish)
     })),
-    doubtful: x.values.filter((value) => doubtful.has(value))
+    doubtful
   };
 }

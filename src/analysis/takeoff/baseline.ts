@@ -1,9 +1,11 @@
 /**
  * The line that cuts are set out from: the one that the sheet names; else a stop line, a kerb, or the first lane, whichever
- * there is first in that order.
+ * there is first in that order and has every loop within a tape's length to its side. Square to a stop line of a few metres
+ * nobody can set out what lies a hundred metres before it.
  */
 import { nearestOn, stationed, type Stationed } from '#plan/geometry/stations';
 import type { Mark, Point, Site } from '#plan/schema';
+import { outlineOf } from '#plan/shapes/index';
 import type { SetOut } from './results';
 
 export interface Baseline {
@@ -34,9 +36,21 @@ function chosen({ sheet, lanes, marks }: Site): Baseline | null {
     : ofMark(marks.find(({ id }) => id === choice.mark));
 }
 
+/** Metres: the usual long tape. Common practice. */
+const TAPE = 30;
+
+const isInReach = ({ line }: Baseline, { loops }: Site): boolean =>
+  loops.every(({ shape }) => outlineOf(shape).every((point) => nearestOn(line, point, true).apart <= TAPE));
+
+function usual(site: Site): Baseline | null {
+  const lines = [firstMark(site, 'stop-line'), firstMark(site, 'kerb'), ofLane(site.lanes[0])].filter(
+    (each) => each !== null
+  );
+  return lines.find((each) => isInReach(each, site)) ?? lines[0] ?? null;
+}
+
 /** Null where there is no line to measure from. A choice whose lane or mark is gone counts as none. */
-export const baselineOf = (site: Site): Baseline | null =>
-  chosen(site) ?? firstMark(site, 'stop-line') ?? firstMark(site, 'kerb') ?? ofLane(site.lanes[0]);
+export const baselineOf = (site: Site): Baseline | null => chosen(site) ?? usual(site);
 
 /**
  * Before its start and beyond its end the line goes on straight, so that a tape held in line finds every place. Outside a

@@ -70,4 +70,6 @@ export interface WalkWish {
   readonly circuit: string;
   /** Ids of the answers given so far: of each step at most one counts, those of steps that are not on the way do not. */
   readonly answers: readonly string[];
+  /** In hand today; none: those with which the circuit was read last. */
+  readonly instruments?: readonly string[];
 }

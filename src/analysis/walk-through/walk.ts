@@ -83,9 +83,9 @@ export function follow(path: Path, figures: Omit<Place, 'about'>, answers: reado
 
 /** Null for a circuit that is not there or cannot be computed. */
 export function* walkInSteps(site: Site, wish: WalkWish, means: Means): Steps<Walk | null> {
-  const { complaint, circuit, answers } = wish;
+  const { complaint, circuit, answers, instruments } = wish;
   const path = PATHS[complaint];
-  const figures = yield* figuresInSteps(site, circuit, path.needs, means);
+  const figures = yield* figuresInSteps(site, circuit, path.needs, means, instruments);
   if (!figures) return null;
   const { channel, unit } = figures;
   if (!channel || !unit) return { complaint, circuit, steps: [], end: withoutChannel(figures) };

@@ -102,6 +102,11 @@ export function listenToPointers(surface: HTMLElement, editor: Editor, options: 
     if (event.cancelable) event.preventDefault();
   }
 
+  /** Where text of the page is marked, a browser would drag that text and take the pointer away. */
+  const onDragStart = (event: Event): void => {
+    event.preventDefault();
+  };
+
   const stop = new AbortController();
   const { signal } = stop;
   surface.addEventListener('pointerdown', onDown, { signal });
@@ -110,6 +115,7 @@ export function listenToPointers(surface: HTMLElement, editor: Editor, options: 
   surface.addEventListener('pointercancel', (event) => hands.cancel(contactOf(event)), { signal });
   surface.addEventListener('pointerleave', onLeave, { signal });
   surface.addEventListener('dblclick', onDouble, { signal });
+  surface.addEventListener('dragstart', onDragStart, { signal });
   surface.addEventListener('contextmenu', onMenu, { signal, capture: true });
   surface.addEventListener('touchend', onTouchEnd, { signal, passive: false });
   surface.addEventListener('touchcancel', onTouchEnd, { signal, passive: false });

@@ -1,7 +1,7 @@
 /** Labels, those of a response map too, selection, a pair that is pointed at, places and cuts that are looked at, help for the gesture in hand, scale bar and north. */
 import { orderScene, setOutScene } from '#scenes/cutting';
 import { ghostScene } from '#scenes/designs';
-import { currentsScene, sectionScene } from '#scenes/field';
+import { currentsScene, sectionLineScene, sectionMarksScene } from '#scenes/field';
 import { furnitureScene } from '#scenes/furniture';
 import { helpScene } from '#scenes/help';
 import { labelBoxes, labelsScene } from '#scenes/labels';
@@ -61,8 +61,9 @@ export const overlay: LayerDefinition = {
     ...(frame.cutting ? setOutScene(frame.cutting, frame.state.viewport, frame.theme) : []),
     ...(frame.ghost ? ghostScene(frame.ghost, frame.state.viewport, frame.theme) : []),
     ...boxNamesScene(frame.site.marks, frame.state.viewport, frame.theme),
+    ...sectionLineScene(frame),
     ...labelsScene(frame.moment ? { ...frame, calls: NO_CALLS } : frame),
-    ...(frame.field ? sectionScene(frame.field, frame.state.viewport, frame.theme) : []),
+    ...sectionMarksScene(frame),
     ...selectionScene(frame),
     ...placesScene(frame.marked, frame.state.viewport, frame.theme),
     ...(frame.cutting ? orderScene(frame.cutting, frame.state.viewport, frame.theme, labelBoxes(frame)) : []),

@@ -2,8 +2,9 @@
 import { t } from '#i18n/message';
 import { saying } from '#i18n/saying';
 import { extractThings, insertCopies, removeThings } from '#plan/edits/index';
-import type { Point } from '#plan/schema';
-import { boxCentre } from '../geometry/box';
+import { add } from '#plan/geometry/points';
+import type { Point, Site } from '#plan/schema';
+import { boxCentre, movedBox, type Box } from '../geometry/box';
 import { takeUnlocked } from '../locks';
 import { allRefs, sayRefs } from '../selection';
 import { toStep } from '../snapping/snap';
@@ -26,6 +27,34 @@ function put(editor: Editor, by: Point): void {
   if (site === state.site) return editor.say(t('notice.pasteFull'));
   const label = saying('step.pasteThings', { things: sayRefs(things) });
   editor.commit({ label, site, selection: things });
+}
+
+/** Of a thing's place, as text: two of a kind with the same one lie exactly on each other. A tenth of a millimetre counts. */
+const placeText = ({ kind }: Ref, { left, bottom, right, top }: Box): string =>
+  [kind, ...[left, bottom, right, top].map((value) => value.toFixed(4))].join(' ');
+
+/**
+ * The shift, with as many steps more as it takes until no copy lies exactly on a thing of its kind: that would look as if
+ * nothing had happened.
+ */
+function clearOf(site: Site, copied: Site, refs: readonly Ref[], first: Point, step: Point): Point {
+  const taken = new Set(
+    allRefs(site).flatMap((ref) => {
+      const box = boxOf(site, [ref]);
+      return box ? [placeText(ref, box)] : [];
+    })
+  );
+  const boxes = refs.flatMap((ref) => {
+    const box = boxOf(copied, [ref]);
+    return box ? [{ ref, box }] : [];
+  });
+  let by = first;
+  // Every step leads to a place not looked at before, so one of them is free after as many as there are things.
+  for (let left = taken.size; left > 0; left--) {
+    if (!boxes.some(({ ref, box }) => taken.has(placeText(ref, movedBox(box, by))))) break;
+    by = add(by, step);
+  }
+  return by;
 }
 
 export const copy: Command = {
@@ -54,24 +83,30 @@ export const cut: Command = {
   }
 };
 
-/** With the pointer over the plan the copies come there, else beside the origin, each time one step further. */
+/**
+ * With the pointer over the plan the copies come there, else beside the origin, each time one step further; never exactly on
+ * what lies there already.
+ */
 export const paste: Command = {
   id: 'paste',
   keys: ['Control+V'],
   applies: ({ busy }) => !busy,
   run(editor) {
     const { scratch, state } = editor;
-    const box = scratch.clipboard && boxOf(scratch.clipboard.site, scratch.clipboard.refs);
+    const { site: copied, refs } = scratch.clipboard ?? { site: state.site, refs: [] };
+    const box = boxOf(copied, refs);
     if (!box) return put(editor, [0, 0]);
+    const step = besideStep(box, state.site.displayUnits);
     if (scratch.pointer) {
       const [x, y] = boxCentre(box);
       const by: Point = [scratch.pointer[0] - x, scratch.pointer[1] - y];
-      const step = state.snap.gridStep;
-      return put(editor, state.snap.grid ? [by[0] + toStep(by[0], step), by[1] + toStep(by[1], step)] : by);
+      const grid = state.snap.gridStep;
+      const there: Point = state.snap.grid ? [by[0] + toStep(by[0], grid), by[1] + toStep(by[1], grid)] : by;
+      return put(editor, clearOf(state.site, copied, refs, there, step));
     }
     scratch.pastes += 1;
-    const [x, y] = besideStep(box, state.site.displayUnits);
-    put(editor, [x * scratch.pastes, y * scratch.pastes]);
+    const beside: Point = [step[0] * scratch.pastes, step[1] * scratch.pastes];
+    put(editor, clearOf(state.site, copied, refs, beside, step));
   }
 };
 

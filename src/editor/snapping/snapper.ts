@@ -19,7 +19,7 @@ export interface Snapper {
   point(at: Point, input: SnapInput, axes?: readonly [boolean, boolean]): Snap & { readonly at: Point };
 }
 
-export type SnapInput = Pick<PointerInput, 'alt' | 'pointer'>;
+type SnapInput = Pick<PointerInput, 'alt' | 'pointer'>;
 
 interface Collected extends Pick<Scene, 'site' | 'viewport' | 'snap'> {
   readonly moving: readonly Ref[];

@@ -15,7 +15,7 @@ import type { Ref, SnapSettings } from '../types';
 import { spanOf, type Axis } from './axis';
 
 /** What the label calls a target; written only when it is shown. */
-export type Naming = () => string;
+type Naming = () => string;
 
 /** A value on one axis. Edges attract edges and centres attract centres; a lone point goes to either. */
 export interface AxisTarget {
@@ -34,7 +34,7 @@ export interface PointTarget {
 }
 
 /** A line that runs along neither axis. */
-export interface LineTarget {
+interface LineTarget {
   readonly segment: Segment;
   readonly match: 'edge' | 'centre';
   readonly what: Naming;
@@ -65,7 +65,7 @@ const named = (key: 'snap.corner' | 'snap.centre' | 'snap.edge' | 'snap.pathPoin
 };
 
 /** What is switched on among the objects. */
-export type Attraction = Pick<SnapSettings, 'corners' | 'centres' | 'edges' | 'lanes' | 'gaps'>;
+type Attraction = Pick<SnapSettings, 'corners' | 'centres' | 'edges' | 'lanes' | 'gaps'>;
 
 const EVERYTHING: Attraction = { corners: true, centres: true, edges: true, lanes: true, gaps: true };
 

@@ -23,7 +23,7 @@ export interface ToolPointer extends Modifiers {
  * A tool in hand that can have sizes answers the key that begins one with what it offers, and Enter by going on as a
  * release would.
  */
-export interface ToolKey {
+interface ToolKey {
   readonly type: 'key';
   readonly key: string;
 }

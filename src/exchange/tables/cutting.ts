@@ -1,4 +1,5 @@
 /** What is sawn, in which order, and from where each cut is set out. */
+import { referencePointsOf, type ReferencePoint } from '#analysis/takeoff/reference-points';
 import type { CoreHole, Cut, CuttingPlan, SetOut } from '#analysis/takeoff/results';
 import { t } from '#i18n/message';
 import { estimateOf } from '#plan/catalogue/estimate';
@@ -6,7 +7,7 @@ import type { Point, Site } from '#plan/schema';
 import { format } from '#units/format';
 import { clean } from '../sheet/text/clean';
 import { number, quantity, tableOf, text, withoutEmpty, type Field } from './fields';
-import { loopName } from './names';
+import { loopName, markName } from './names';
 import type { Table } from './table';
 
 type System = Site['displayUnits'];
@@ -94,6 +95,24 @@ function holesTable(site: Site, plan: CuttingPlan): Table | null {
   });
 }
 
+/** Null where there is nothing to measure from, or nothing that is found on the site. */
+function referencesTable(site: Site): Table | null {
+  const { displayUnits: system } = site;
+  const points = referencePointsOf(site);
+  if (points.length === 0) return null;
+  const fields = [
+    text<ReferencePoint>(t('tables.reference'), ({ mark }) => markName(site, mark)),
+    ...placeFields<ReferencePoint>('start', system, true, ({ from }) => ({ at: null, setOut: from })),
+    ...placeFields<ReferencePoint>('end', system, true, ({ to }) => ({ at: null, setOut: to }))
+  ];
+  return tableOf({
+    title: t('tables.references'),
+    rows: points,
+    fields: withoutEmpty(fields, points),
+    notes: [t('tables.referencesNote')]
+  });
+}
+
 type Total = CuttingPlan['totals'][number];
 
 /** How far the blade travels, by depth and width. */
@@ -113,6 +132,6 @@ function bladeTable(site: Site, { totals }: CuttingPlan): Table {
 }
 
 export const cuttingTables = (site: Site, plan: CuttingPlan): readonly Table[] => {
-  const holes = holesTable(site, plan);
-  return [cutsTable(site, plan), ...(holes ? [holes] : []), bladeTable(site, plan)];
+  const further = [holesTable(site, plan), referencesTable(site)].filter((table) => table !== null);
+  return [cutsTable(site, plan), ...further, bladeTable(site, plan)];
 };

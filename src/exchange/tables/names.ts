@@ -2,7 +2,8 @@
 import { cableOf } from '#plan/catalogue/cables';
 import { vehicleOf } from '#plan/catalogue/vehicles';
 import { wireOf } from '#plan/catalogue/wires';
-import type { Site } from '#plan/schema';
+import { t } from '#i18n/message';
+import type { Mark, Site } from '#plan/schema';
 import { clean } from '../sheet/text/clean';
 
 interface Named {
@@ -27,3 +28,13 @@ export const wireName = (site: Pick<Site, 'wires'>, id: string): string => calle
 export const cableName = (site: Pick<Site, 'cables'>, id: string): string => called(cableOf(id, site), id);
 export const vehicleName = (site: Pick<Site, 'vehicles'>, id: string): string =>
   called(vehicleOf(id, site), id);
+
+export const isUnnamed = ({ text }: Mark): boolean => clean(text ?? '').trim() === '';
+
+/** A mark without a text is called by its kind, and counted where there are more such. */
+export function markName({ marks }: Pick<Site, 'marks'>, mark: Mark): string {
+  if (!isUnnamed(mark)) return clean(mark.text!);
+  const kind = t(`mark.${mark.kind}`);
+  const alike = marks.filter((other) => other.kind === mark.kind && isUnnamed(other));
+  return alike.length === 1 ? kind : t('sheet.markName', { kind, number: alike.indexOf(mark) + 1 });
+}

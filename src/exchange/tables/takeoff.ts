@@ -82,6 +82,8 @@ export function itemsTable(site: Site, takeoff: Takeoff): Table {
     const units = shownIn(each.unit, system).of(1);
     return each.price === null || units === null ? null : each.price / units;
   };
+  // where nothing is rounded up the column would say the same twice
+  const isRounded = items.some(({ packs, bought, gross }) => packs !== null || bought !== gross);
   const isPriced = items.some((each) => each.cost !== null);
   const perUnit = currency === null ? t('tables.price') : t('tables.priceIn', { currency });
   const fields = [
@@ -100,7 +102,7 @@ export function itemsTable(site: Site, takeoff: Takeoff): Table {
       t('tables.bought'),
       AMOUNT,
       // also without packs: whole pieces are paid for
-      (each) => (each.packs === null && each.bought === each.gross ? null : amount(each, each.bought)),
+      (each) => (isRounded ? amount(each, each.bought) : null),
       isPieces
     ),
     text<TakeoffItem>(t('tables.unitOfAmount'), ({ unit }) => shownIn(unit, system).symbol),

@@ -111,6 +111,16 @@ export const causes = {
   'causes.doubt.meant': '{value} passt nicht, {other} würde passen. War das gemeint?',
   'causes.doubt.under': '{value} liegt unter der Grenze von {other}.',
   'causes.doubt.over': '{value} liegt über der Grenze von {other}.',
+  'causes.doubt.far.below.resistanceDc_ohm':
+    '{value} ist weniger als die Hälfte dessen, was das Kupfer dieses Kreises hat: {low} bis {high}. Messgerät mit verbundenen Spitzen auf null stellen, die Adern vom Gerät nehmen und noch einmal messen. Bleibt es dabei, nimmt der Strom einen kürzeren Weg.',
+  'causes.doubt.far.above.resistanceDc_ohm':
+    '{value} ist mehr als das Zehnfache dessen, was das Kupfer dieses Kreises hat: {low} bis {high}. Enden blank machen und noch einmal messen. Bleibt es dabei, ist eine Verbindung schlecht.',
+  'causes.doubt.far.below.inductance_H':
+    '{value} ist weniger als ein Zehntel dessen, was dieser Kreis hat: {low} bis {high}. Messbereich und Einheit prüfen und noch einmal messen. Bleibt es dabei, sind die Schleifen überbrückt.',
+  'causes.doubt.far.above.inductance_H':
+    '{value} ist mehr als das Zehnfache dessen, was dieser Kreis hat: {low} bis {high}. Das bewirkt kaum ein Fehler. Messbereich, Einheit und Klemmen prüfen und noch einmal messen.',
+  'causes.doubt.far.above.q':
+    'Güte {value} ist mehr als das Dreifache dessen, was dieser Kreis hat: {low} bis {high}. Fehler bringen nur Verluste dazu. Messfrequenz und Klemmen prüfen.',
   'causes.doubt.resistanceDc_ohm':
     '{value}: Kein Kreis aus Kupfer hat einen solchen Widerstand. Einheit und Kontakt prüfen.',
   'causes.doubt.inductance_H':

@@ -133,6 +133,13 @@ export const imports = {
     other: '{count} Schleifen aus der Datei zwischen denen, die da sind'
   },
 
+  'imports.closedQuote':
+    'ein Anführungszeichen, das am Ende seiner Zelle geschlossen wird; bis dahin ist unter dieser Zeile nichts lesbar',
+  'imports.lastCell': {
+    one: 'keine weitere Zelle: die erste Zeile nennt {count} Spalte (eine Zahl mit Dezimalkomma gehört in Anführungszeichen, oder Semikolons zwischen die Zellen)',
+    other:
+      'keine weitere Zelle: die erste Zeile nennt {count} Spalten (eine Zahl mit Dezimalkomma gehört in Anführungszeichen, oder Semikolons zwischen die Zellen)'
+  },
   'imports.nothing': 'nichts',
   'imports.aLength': 'eine Länge, etwa 1,8 m oder 6 ft',
   'imports.aCount': 'eine ganze Zahl',

@@ -6,6 +6,9 @@ export const lessonReading = {
   'lesson.measureForm': 'Buchstaben und Ziffern, zuerst ein Kleinbuchstabe',
   'lesson.braces': '{name} in geschweiften Klammern',
   'lesson.measureName': 'der Name eines Messwerts der Lektion',
+  'lesson.measureOrLength': 'der Name eines Messwerts der Lektion oder eine Länge wie „20 cm“',
+  'lesson.lengthAlone':
+    'eine Länge wie „20 cm“; Messwerte gehören nicht in das, was vor dem Ergebnis gelesen wird',
   'lesson.measureAbove': 'der Name eines Messwerts, der über diesem steht',
   'lesson.placeIn': 'eine Stelle in {list}, 0 bis {most}',
   'lesson.curve': 'eine Kurve des Versuchs, 0 bis {most}',

@@ -42,7 +42,8 @@ export const sheetView = {
   'sheetView.notPrinted':
     'Das Blatt ließ sich nicht zusammenstellen, darum wurde nichts gedruckt. Versuchen Sie es noch einmal.',
   'sheetView.printLater':
-    'Die Werte des Blatts wurden noch berechnet. Warten Sie, bis sie da sind, und drucken Sie dann noch einmal.',
+    'Die Werte des Blatts wurden noch berechnet, darum ist es nicht gedruckt. Seine eigene Schaltfläche „Drucken“ wartet auf sie.',
+  'sheetView.preparing': 'Das Blatt wird zum Drucken vorbereitet …',
   'sheetView.pages': 'Seiten des Blatts',
   'sheetView.page': 'Seite {number} von {count}: {title}',
   'sheetView.pageOf': 'Seite {number} von {count}',

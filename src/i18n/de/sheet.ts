@@ -77,7 +77,7 @@ export const sheet = {
     'Die Nummern sind die Reihenfolge beim Sägen; wo die Enden liegen, steht in der Tabelle der Schnitte. Pfeile zeigen vom Anfang zum Ende.',
   'sheet.notPlaced': 'Außerdem zu sägen und zu beachten',
   'sheet.homeRun':
-    'Fuge von {name} zum Schacht: {length}, {depth} tief. Ihr Weg ist nicht gezeichnet; vor Ort abstimmen.',
+    'Fuge von {name} zum Schacht: {length}, {depth} tief. Nur ihre Länge ist angegeben, der Plan zeigt bloß, wohin sie führt; ihren Weg vor Ort abstimmen.',
 
   'sheet.remarks': 'Bemerkungen',
   'sheet.cautions': 'Hinweise zur Sicherheit',

@@ -74,6 +74,8 @@ export const shell = {
     'Nicht gesichert: Dieser Browser lässt die Seite nichts speichern. Ihre Arbeit ist nur sicher, solange diese Seite offen ist.',
   'banner.failed':
     'Nicht gesichert: Der Speicher des Browsers hat versagt. Ihre Arbeit ist nur sicher, solange diese Seite offen ist.',
+  'banner.silent':
+    'Nicht gesichert: Der Speicher des Browsers antwortet nicht. Ihre Arbeit ist nur sicher, solange diese Seite offen ist.',
   'banner.saveToFile': 'In eine Datei sichern',
   'banner.calculation':
     'Die Berechnung ist zweimal stehen geblieben. Die gezeigten Werte gehören nicht zu dieser Zeichnung.',

@@ -128,8 +128,12 @@ export const tables = {
   'tables.pastEnd': 'Über das Ende hinaus',
   'tables.sharedWith': 'Gemeinsam mit',
   'tables.baseline': 'Station: entlang {name} ab dem Anfang. Abstand: rechtwinklig dazu, nach links positiv.',
-  'tables.noBaseline': 'Es ist keine Bezugslinie gewählt: x und y sind die des Plans.',
+  'tables.noBaseline': 'Es ist keine Messlinie gewählt: x und y sind die des Plans.',
   'tables.cuttingNote': 'Anfang, Ende und Länge wie gezeichnet.',
+  'tables.reference': 'Bezugspunkt',
+  'tables.references': 'Bezugspunkte',
+  'tables.referencesNote':
+    'Dieselben Stationen und Abstände für das, was vor Ort steht: um den Anfang der Messlinie zu finden und zu prüfen, ob die Zeichnung passt.',
   'tables.holes': 'Kernbohrungen',
   'tables.diameter': 'Durchmesser',
   'tables.blade': 'Weg des Sägeblatts',

@@ -40,6 +40,12 @@ export const underlayViews = {
     one: 'Was darauf gezeichnet ist, mit verschieben und vergrößern oder verkleinern',
     other: 'Die {count} Dinge, die darauf gezeichnet sind, mit verschieben und vergrößern oder verkleinern'
   },
+  'underlay.carryKept':
+    'Was in den behaltenen Entwürfen darauf gezeichnet ist, mit verschieben und vergrößern oder verkleinern',
+  'underlay.carryDesigns': {
+    one: 'Der behaltene Entwurf ändert sich mit.',
+    other: 'Die {count} behaltenen Entwürfe ändern sich mit.'
+  },
   'underlay.carryWarning': 'Maße der Schleifen und Breiten der Fahrstreifen ändern sich mit, und ihre Werte.',
   'underlay.impossible': 'Das Bild, oder was darauf gezeichnet ist, würde zu groß oder zu klein.',
   'underlay.turn': 'Bild drehen',

@@ -6,6 +6,7 @@ export const walkShared = {
   'walk.answer.no': 'Nein',
   'walk.loop.expected':
     '{circuit} sollte {value} zeigen; mit einem üblichen Messgerät sind {low} bis {high} plausibel.',
+  'walk.loop.expectedWith': '{circuit} sollte {value} zeigen; mit {meter} sind {low} bis {high} plausibel.',
   'walk.loop.lastRead': 'Früher abgelesen: {value}. {day}',
   'walk.loop.lastOver': 'Früher abgelesen: über Messbereich. {day}',
   'walk.loop.fits': '{low} bis {high}',

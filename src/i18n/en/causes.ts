@@ -108,6 +108,16 @@ export const causes = {
   'causes.doubt.meant': '{value} does not fit, {other} would. Was that meant?',
   'causes.doubt.under': '{value} is under the limit of {other}.',
   'causes.doubt.over': '{value} is over the limit of {other}.',
+  'causes.doubt.far.below.resistanceDc_ohm':
+    '{value} is less than half of what the copper of this circuit has: {low} to {high}. Zero the meter with its probes together, take the wires off the unit and read again. If it stays, the current takes a shorter way.',
+  'causes.doubt.far.above.resistanceDc_ohm':
+    '{value} is more than ten times what the copper of this circuit has: {low} to {high}. Scrape the ends bright and read again. If it stays, a joint is bad.',
+  'causes.doubt.far.below.inductance_H':
+    '{value} is less than a tenth of what this circuit has: {low} to {high}. Check the range and the unit of the meter and read again. If it stays, the loops are bridged.',
+  'causes.doubt.far.above.inductance_H':
+    '{value} is more than ten times what this circuit has: {low} to {high}. Hardly any fault does that. Check range, unit and terminals and read again.',
+  'causes.doubt.far.above.q':
+    'A Q of {value} is more than three times what this circuit has: {low} to {high}. Faults only add losses. Check the frequency of the meter and the terminals.',
   'causes.doubt.resistanceDc_ohm':
     '{value}: no circuit of copper has such a resistance. Check unit and contact.',
   'causes.doubt.inductance_H': '{value}: no loop has such an inductance. Check unit, sign and range.',

@@ -122,6 +122,13 @@ export const imports = {
     other: '{count} loops from the file among those that are there'
   },
 
+  'imports.closedQuote':
+    'a quotation mark that is closed at the end of its cell; until it is, nothing beneath this line can be read',
+  'imports.lastCell': {
+    one: 'no further cell: the first line names {count} column (a number with a decimal comma goes in quotation marks, or semicolons between the cells)',
+    other:
+      'no further cell: the first line names {count} columns (a number with a decimal comma goes in quotation marks, or semicolons between the cells)'
+  },
   'imports.nothing': 'nothing',
   'imports.aLength': 'a length, such as 1.8 m or 6 ft',
   'imports.aCount': 'a whole number',

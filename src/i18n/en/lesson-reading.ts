@@ -7,6 +7,8 @@ export const lessonReading = {
   'lesson.measureForm': 'letters and digits, a small letter first',
   'lesson.braces': '{name} in braces',
   'lesson.measureName': 'the name of a measure of the lesson',
+  'lesson.measureOrLength': 'the name of a measure of the lesson, or a length such as “20 cm”',
+  'lesson.lengthAlone': 'a length such as “20 cm”; measures have no place in what is read before the outcome',
   'lesson.measureAbove': 'the name of a measure that stands above this one',
   'lesson.placeIn': 'a place in {list}, 0 to {most}',
   'lesson.curve': 'a curve of the experiment, 0 to {most}',

@@ -39,7 +39,8 @@ export const sheetView = {
   'sheetView.more': 'Other files …',
   'sheetView.notPrinted': 'The sheet could not be composed, so nothing was printed. Try again.',
   'sheetView.printLater':
-    'The figures of the sheet were still being worked out. Wait until they are there, then print again.',
+    'The figures of the sheet were still being worked out, so that it is not printed. Its own button “Print” waits for them.',
+  'sheetView.preparing': 'The sheet is being made ready for printing …',
   'sheetView.pages': 'Pages of the sheet',
   'sheetView.page': 'Page {number} of {count}: {title}',
   'sheetView.pageOf': 'Page {number} of {count}',

@@ -73,7 +73,8 @@ export const sheet = {
   'sheet.cuttingHint':
     'Numbers are the order of sawing; the table of cuts has the places of their ends. Arrows lead from start to end.',
   'sheet.notPlaced': 'Also to be sawn, and what to mind',
-  'sheet.homeRun': 'Home run of {name}: {length}, {depth} deep. Its way is not drawn; agree it on the site.',
+  'sheet.homeRun':
+    'Home run of {name}: {length}, {depth} deep. Only its length is stated, and the plan shows no more than where it leads; agree its way on the site.',
 
   'sheet.remarks': 'Remarks',
   'sheet.cautions': 'Cautions',

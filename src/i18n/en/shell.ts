@@ -69,6 +69,8 @@ export const shell = {
   'banner.forbidden':
     'Not saved: this browser does not let the page store anything. Your work is safe only while this page is open.',
   'banner.failed': 'Not saved: the browser’s storage failed. Your work is safe only while this page is open.',
+  'banner.silent':
+    'Not saved: the browser’s storage does not answer. Your work is safe only while this page is open.',
   'banner.saveToFile': 'Save to a file',
   'banner.calculation': 'The calculation stopped twice. The figures shown are not of this drawing.',
   'banner.retry': 'Calculate again',

@@ -128,6 +128,10 @@ export const tables = {
     'Station: along {name} from its start. Offset: square to it, positive to the left of its direction.',
   'tables.noBaseline': 'No baseline is chosen: x and y are those of the plan.',
   'tables.cuttingNote': 'Start, end and length as drawn.',
+  'tables.reference': 'Reference point',
+  'tables.references': 'Reference points',
+  'tables.referencesNote':
+    'The same stations and offsets for what stands on the site: to find where the baseline begins, and to check that the drawing fits.',
   'tables.holes': 'Core holes',
   'tables.diameter': 'Diameter',
   'tables.blade': 'Way of the blade',

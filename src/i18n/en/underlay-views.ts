@@ -35,6 +35,11 @@ export const underlayViews = {
     one: 'Move and scale the thing that is drawn on it, too',
     other: 'Move and scale the {count} things that are drawn on it, too'
   },
+  'underlay.carryKept': 'Move and scale what the kept designs have drawn on it, too',
+  'underlay.carryDesigns': {
+    one: 'The kept design is scaled with it.',
+    other: 'The {count} kept designs are scaled with it.'
+  },
   'underlay.carryWarning': 'Sizes of loops and widths of lanes change with it, and their figures.',
   'underlay.impossible': 'The picture, or what is drawn on it, would become too large or too small.',
   'underlay.turn': 'Turn the picture',

@@ -3,6 +3,7 @@ export const walkShared = {
   'walk.answer.yes': 'Yes',
   'walk.answer.no': 'No',
   'walk.loop.expected': '{circuit} should read {value}; with a usual meter {low} to {high} is plausible.',
+  'walk.loop.expectedWith': '{circuit} should read {value}; with {meter} {low} to {high} is plausible.',
   'walk.loop.lastRead': 'Read before: {value}. {day}',
   'walk.loop.lastOver': 'Read before: over range. {day}',
   'walk.loop.fits': '{low} to {high}',

@@ -14,13 +14,15 @@ export interface Field {
   readonly z: Float64Array;
 }
 
-export const pointsOf = (count: number): Points => ({
+const zeros = (count: number) => ({
   x: new Float64Array(count),
   y: new Float64Array(count),
   z: new Float64Array(count)
 });
 
-export const noField: (count: number) => Field = pointsOf;
+export const pointsOf: (count: number) => Points = zeros;
+
+export const noField: (count: number) => Field = zeros;
 
 /** Currents that do not change: adds the field that they make at points. */
 export interface FieldMaker {

@@ -4,38 +4,30 @@
  *
  * The inner integral over each cell of the second plate is closed form, with densities constant and linear along one
  * side; all corners of the mesh are evaluated once per outer point and shared by the cells around them. The outer
- * integral is Gauss–Legendre, 2 × 2 a cell. Of a plate with itself only the rows of one quarter are integrated, the
- * others follow by reflection.
+ * integral is Gauss–Legendre, 2 × 2 a cell. Two plates whose middles lie in one line along or across mirror onto
+ * themselves there: only the rows of one half are integrated (of a plate with itself, or with its image, of one quarter),
+ * the others follow by reflection.
  */
 import { MU0 } from '../constants';
 import { gaussLegendre } from '../numeric/gauss-legendre';
 import type { PlateMesh } from './plate-mesh';
-import { CORNER_VALUES, cornerPotentials } from './rectangle-potential';
+import { cornerRoom, cornersOf, CORNER_VALUES } from './rectangle-potential';
 
 const OUTER_POINTS = 2;
 
 /**
- * Writes the block of one plate with itself into the square, zeroed `matrix` of `size` at row and column `first`. The
- * outer quadrature leaves it unsymmetric by its error: both orders are averaged.
+ * Writes the block of one plate with itself, or with its image at another height, into the square, zeroed `matrix` of
+ * `size` at row and column `first`. The outer quadrature leaves it unsymmetric by its error: both orders are averaged.
  */
-export const addOwnBlock = (matrix: Float64Array, size: number, plate: PlateMesh, first: number): void => {
-  const { xs, ys, index, unknowns } = plate;
-  const nx = xs.length - 1;
-  const ny = ys.length - 1;
-  addPlateBlock(matrix, size, plate, plate, first, first, { across: nx / 2, along: ny / 2 });
-  const at = (p: number, q: number): number => first + index[p * (ny + 1) + q]!;
-  for (let p = 1; p < nx; p++)
-    for (let q = 1; q < ny; q++) {
-      const flipX = p > nx / 2;
-      const flipY = q > ny / 2;
-      if (!flipX && !flipY) continue;
-      const from = at(flipX ? nx - p : p, flipY ? ny - q : q) * size;
-      const to = at(p, q) * size;
-      for (let r = 1; r < nx; r++)
-        for (let s = 1; s < ny; s++)
-          matrix[to + at(r, s)] = matrix[from + at(flipX ? nx - r : r, flipY ? ny - s : s)]!;
-    }
-  for (let i = first; i < first + unknowns; i++)
+export const addOwnBlock = (
+  matrix: Float64Array,
+  size: number,
+  plate: PlateMesh,
+  first: number,
+  image = plate
+): void => {
+  addPlateBlock(matrix, size, plate, image, first, first);
+  for (let i = first; i < first + plate.unknowns; i++)
     for (let j = first; j < i; j++) {
       const mean = (matrix[i * size + j]! + matrix[j * size + i]!) / 2;
       matrix[i * size + j] = mean;
@@ -43,24 +35,71 @@ export const addOwnBlock = (matrix: Float64Array, size: number, plate: PlateMesh
     }
 };
 
-/**
- * Adds the block of `outer` × `inner` into the square `matrix` of `size`, at the given first row and column; rows of
- * nodes beyond `upTo` (counted in cells from the plate's corner) are left out.
- */
+/** Writes the block of `outer` × `inner` into the square, zeroed `matrix` of `size`, at the given first row and column. */
 export const addPlateBlock = (
   matrix: Float64Array,
   size: number,
   outer: PlateMesh,
   inner: PlateMesh,
   firstRow: number,
+  firstColumn: number
+): void => {
+  const mirrors = {
+    across: outer.plate.x === inner.plate.x,
+    along: outer.plate.y === inner.plate.y
+  };
+  integrateRows(matrix, size, outer, inner, firstRow, firstColumn, {
+    across: mirrors.across ? (outer.xs.length - 1) / 2 : Infinity,
+    along: mirrors.along ? (outer.ys.length - 1) / 2 : Infinity
+  });
+  if (mirrors.across || mirrors.along)
+    reflectRows(matrix, size, outer, inner, firstRow, firstColumn, mirrors);
+};
+
+/** The rows beyond the middle, from those that mirror onto them. */
+const reflectRows = (
+  matrix: Float64Array,
+  size: number,
+  outer: PlateMesh,
+  inner: PlateMesh,
+  firstRow: number,
   firstColumn: number,
-  upTo: { readonly across: number; readonly along: number } = { across: Infinity, along: Infinity }
+  mirrors: { readonly across: boolean; readonly along: boolean }
+): void => {
+  const [nx, ny] = [outer.xs.length - 1, outer.ys.length - 1];
+  const [mx, my] = [inner.xs.length - 1, inner.ys.length - 1];
+  const row = (p: number, q: number): number => (firstRow + outer.index[p * (ny + 1) + q]!) * size;
+  const column = (r: number, s: number): number => firstColumn + inner.index[r * (my + 1) + s]!;
+  for (let p = 1; p < nx; p++)
+    for (let q = 1; q < ny; q++) {
+      const flipX = mirrors.across && p > nx / 2;
+      const flipY = mirrors.along && q > ny / 2;
+      if (!flipX && !flipY) continue;
+      const from = row(flipX ? nx - p : p, flipY ? ny - q : q);
+      const to = row(p, q);
+      for (let r = 1; r < mx; r++)
+        for (let s = 1; s < my; s++)
+          matrix[to + column(r, s)] = matrix[from + column(flipX ? mx - r : r, flipY ? my - s : s)]!;
+    }
+};
+
+/**
+ * Adds the block of `outer` × `inner` into the square `matrix` of `size`, at the given first row and column; rows of
+ * nodes beyond `upTo` (counted in cells from the plate's corner) are left out.
+ */
+const integrateRows = (
+  matrix: Float64Array,
+  size: number,
+  outer: PlateMesh,
+  inner: PlateMesh,
+  firstRow: number,
+  firstColumn: number,
+  upTo: { readonly across: number; readonly along: number }
 ): void => {
   const { nodes, weights } = gaussLegendre(OUTER_POINTS);
-  const nx = inner.xs.length;
-  const ny = inner.ys.length;
   const h = Math.abs(outer.plate.height - inner.plate.height);
-  const corners = new Float64Array(nx * ny * CORNER_VALUES);
+  const room = cornerRoom(inner.xs.length, inner.ys.length);
+  const slopes = [new Float64Array(inner.index.length), new Float64Array(inner.index.length)] as const;
   const rows = outer.ys.length;
   // per outer cell: potentials of ∂ψ/∂y and ∂ψ/∂x of every inner unknown, weighted with the outer cell's two hats a side
   const byY = [new Float64Array(inner.unknowns), new Float64Array(inner.unknowns)] as const;
@@ -77,10 +116,18 @@ export const addPlateBlock = (
           const area = (weights[i]! * weights[j]! * dx * dy) / 4;
           const x = outer.xs[p]! + s * dx;
           const y = outer.ys[q]! + t * dy;
-          for (let c = 0, at = 0; c < nx; c++)
-            for (let d = 0; d < ny; d++, at += CORNER_VALUES)
-              cornerPotentials(inner.xs[c]! - x, inner.ys[d]! - y, h, corners, at);
-          gatherPotentials(inner, corners, x, y, area, s, t, byY, byX);
+          cornersOf(inner.xs, inner.ys, x, y, h, room);
+          slopePotentials(inner, room.corners, x, y, slopes);
+          for (let node = 0; node < inner.index.length; node++) {
+            const k = inner.index[node]!;
+            if (k < 0) continue;
+            const alongY = slopes[0][node]! * area;
+            const alongX = slopes[1][node]! * area;
+            byY[0][k]! += alongY * (1 - s);
+            byY[1][k]! += alongY * s;
+            byX[0][k]! += alongX * (1 - t);
+            byX[1][k]! += alongX * t;
+          }
         }
       // K_i·K_j = ∂ψi/∂y·∂ψj/∂y + ∂ψi/∂x·∂ψj/∂x; on this cell ∂ψ/∂y of a node is hat(x)·(±1/dy)
       for (let a = 0; a < 2; a++)
@@ -98,27 +145,26 @@ export const addPlateBlock = (
     }
 };
 
-/** Adds, for one outer point, the potential of every inner hat's slopes, times the outer hats at that point. */
-const gatherPotentials = (
-  inner: PlateMesh,
+/** Of the slopes ∂ψ/∂y and ∂ψ/∂x of the hat at every node, also those on the rim, at one point (x, y). */
+const slopePotentials = (
+  { xs, ys }: PlateMesh,
   corners: Float64Array,
   x: number,
   y: number,
-  area: number,
-  s: number,
-  t: number,
-  byY: readonly [Float64Array, Float64Array],
-  byX: readonly [Float64Array, Float64Array]
+  [byY, byX]: readonly [Float64Array, Float64Array]
 ): void => {
-  const ny = inner.ys.length;
+  const ny = ys.length;
   const step = CORNER_VALUES;
-  for (let c = 0; c < inner.xs.length - 1; c++) {
-    const x0 = inner.xs[c]! - x;
-    const width = inner.xs[c + 1]! - inner.xs[c]!;
+  byY.fill(0);
+  byX.fill(0);
+  for (let c = 0; c < xs.length - 1; c++) {
+    const x0 = xs[c]! - x;
+    const width = xs[c + 1]! - xs[c]!;
     for (let d = 0; d < ny - 1; d++) {
-      const y0 = inner.ys[d]! - y;
-      const length = inner.ys[d + 1]! - inner.ys[d]!;
-      const low = (c * ny + d) * step;
+      const y0 = ys[d]! - y;
+      const length = ys[d + 1]! - ys[d]!;
+      const node = c * ny + d;
+      const low = node * step;
       const high = low + ny * step;
       const one = corners[high + step]! - corners[high]! - corners[low + step]! + corners[low]!;
       const alongX =
@@ -128,17 +174,16 @@ const gatherPotentials = (
       // share of the hats at the far side: ∬ (u−x0)/width·1/r, and at the near side the rest
       const farX = (alongX - x0 * one) / width;
       const farY = (alongY - y0 * one) / length;
-      for (let a = 0; a < 2; a++)
-        for (let b = 0; b < 2; b++) {
-          const column = inner.index[(c + a) * ny + d + b]!;
-          if (column < 0) continue;
-          const slopeY = ((b === 0 ? -1 : 1) / length) * (a === 0 ? one - farX : farX) * area;
-          const slopeX = ((a === 0 ? -1 : 1) / width) * (b === 0 ? one - farY : farY) * area;
-          byY[0][column]! += slopeY * (1 - s);
-          byY[1][column]! += slopeY * s;
-          byX[0][column]! += slopeX * (1 - t);
-          byX[1][column]! += slopeX * t;
-        }
+      const [nearByY, farByY] = [(one - farX) / length, farX / length];
+      const [nearByX, farByX] = [(one - farY) / width, farY / width];
+      byY[node]! -= nearByY;
+      byY[node + 1]! += nearByY;
+      byY[node + ny]! -= farByY;
+      byY[node + ny + 1]! += farByY;
+      byX[node]! -= nearByX;
+      byX[node + 1]! -= farByX;
+      byX[node + ny]! += nearByX;
+      byX[node + ny + 1]! += farByX;
     }
   }
 };

@@ -22,20 +22,19 @@ export const USUAL_ACCURACY: Readonly<Record<Quantity, Accuracy>> = {
 /** At which a meter measures that does not say; common practice. */
 export const USUAL_METER_FREQUENCY = 50_000;
 
-const instrumentOf = (
-  site: Pick<Site, 'fieldCheck'>,
-  { instruments = [] }: Pick<Reading, 'instruments'>,
-  measures: (instrument: Instrument) => boolean
-): Instrument | undefined =>
-  site.fieldCheck?.instruments?.find((each) => instruments.includes(each.id) && measures(each));
+type Used = Pick<Reading, 'instruments'>;
 
-/** Of the first of the reading's instruments that states one for the quantity. */
-export const accuracyOf = (
+/** Of the instruments that were used the first that states an accuracy for the quantity. */
+export const instrumentFor = (
   site: Pick<Site, 'fieldCheck'>,
-  reading: Pick<Reading, 'instruments'>,
+  { instruments = [] }: Used,
   quantity: Quantity
-): Accuracy => {
-  const states = ({ accuracies }: Instrument) => accuracies.find((each) => each.quantity === quantity);
-  const found = instrumentOf(site, reading, (each) => Boolean(states(each)));
-  return (found && states(found)) ?? USUAL_ACCURACY[quantity];
-};
+): Instrument | undefined =>
+  site.fieldCheck?.instruments?.find(
+    ({ id, accuracies }) => instruments.includes(id) && accuracies.some((each) => each.quantity === quantity)
+  );
+
+/** As that instrument states it, of a usual meter else. */
+export const accuracyOf = (site: Pick<Site, 'fieldCheck'>, used: Used, quantity: Quantity): Accuracy =>
+  instrumentFor(site, used, quantity)?.accuracies.find((each) => each.quantity === quantity) ??
+  USUAL_ACCURACY[quantity];

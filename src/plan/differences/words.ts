@@ -58,7 +58,7 @@ function valueText(value: DifferingValue, is: DifferingKind, system: UnitSystem)
   }
 }
 
-export function fieldText({ field, is, before, after }: FieldDifference, system: UnitSystem): string {
+function fieldText({ field, is, before, after }: FieldDifference, system: UnitSystem): string {
   if (field === 'place') return t('differences.place');
   const name = t(`differences.field.${field}`);
   if (is === 'drawn') return t('differences.otherwise', { field: name });
@@ -81,7 +81,7 @@ export const partsOf = ({ change, fields }: Difference, system: UnitSystem): rea
     : [t(change === 'added' ? 'differences.added' : 'differences.removed')];
 
 /** "Loop Exit: turns 3 → 4; moved". */
-export const differenceText = (difference: Difference, system: UnitSystem): string =>
+const differenceText = (difference: Difference, system: UnitSystem): string =>
   t('differences.line', {
     subject: subjectText(difference),
     parts: partsOf(difference, system).join('; ')

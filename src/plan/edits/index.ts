@@ -27,6 +27,7 @@ export * from './remove';
 export * from './rename';
 export * from './routes';
 export { thingsOn } from './scale';
+export { designsOn } from './scale-designs';
 export * from './site-fields';
 export * from './steel';
 export { steelBox, type SteelBox } from './steel-box';

@@ -5,7 +5,7 @@ import type { Lines, Picture, Point, Site, Underlay } from '../schema';
 import { underlay as underlaySchema } from '../schema/drawing';
 import { pixelOnPlan, underlayOutline } from '../underlays';
 import { freeId, mapped, patched, withList, type Patch } from './list';
-import { scaleThings, thingsOn } from './scale';
+import { scaleDesigns } from './scale-designs';
 import { tidyAngle, tidyPoint } from './tidy';
 
 /** Bytes and lines were looked at when they came in; every step of a slider must not read megabytes again. */
@@ -101,8 +101,8 @@ export interface Span {
 
 /**
  * Scales a picture so that the span has its length. The first point stays where it is on the plan; nothing that is drawn
- * moves, unless `carries`: then everything on the picture is scaled about the same point with it. The same site when
- * the two points are one, or a size would leave its bounds.
+ * moves, unless `carries`: then everything on the picture is scaled about the same point with it, in the kept designs too. The
+ * same site when the two points are one, or a size would leave its bounds.
  */
 export function scaleUnderlay(site: Site, id: string, { from, to, distance_m }: Span, carries = false): Site {
   const underlay = underlayOf(site, id);
@@ -124,10 +124,8 @@ export function scaleUnderlay(site: Site, id: string, { from, to, distance_m }: 
     mapped(site.underlays, (each) => (each.id === id ? next : each))
   );
   const factor = metresPerPixel / underlay.metresPerPixel;
-  const things = carries ? thingsOn(site, underlayOutline(underlay)) : [];
-  if (things.length === 0 || Math.abs(factor - 1) < 1e-12) return scaled;
-  const carried = scaleThings(scaled, things, factor, pivot);
-  return carried === scaled ? site : carried;
+  if (!carries || Math.abs(factor - 1) < 1e-12) return scaled;
+  return scaleDesigns(scaled, underlayOutline(underlay), factor, pivot) ?? site;
 }
 
 /** Turns a picture about the first of two points of the plan until the way to the second runs in that direction. */

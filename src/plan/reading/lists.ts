@@ -26,7 +26,7 @@ const ELEMENTS = {
 export type ListName = keyof typeof ELEMENTS;
 export const LIST_NAMES = Object.keys(ELEMENTS) as readonly ListName[];
 
-export interface Entry<T> {
+interface Entry<T> {
   readonly index: number;
   readonly value: T;
 }

@@ -12,13 +12,13 @@ export interface Edge {
   readonly shared: boolean;
 }
 
-export interface PolygonCell {
+interface PolygonCell {
   readonly kind: 'polygon';
   readonly edges: readonly Edge[];
 }
 
 /** A round cell is wound counter-clockwise. */
-export interface CircleCell {
+interface CircleCell {
   readonly kind: 'circle';
   readonly centre: Point;
   readonly radius: number;

@@ -31,7 +31,7 @@ export function curvesOf(
   { experiment: { family, designs } }: Pick<Lesson, 'experiment'>,
   site: Site
 ): readonly string[] {
-  if (designs) return designs.map(({ label }) => spoken(label));
+  if (designs) return designs.map(({ label }) => spoken(label, site.displayUnits));
   if (!family) return [''];
   const variable = variableOf(family.variable);
   const choices = rangeOf(experimentOn(site), variable)?.choices ?? null;

@@ -6,11 +6,12 @@ import { boxAround, boxCentre, type Box } from '#editor/geometry/box';
 import { bodyOf } from '#editor/things';
 import type { Viewport } from '#editor/types';
 import type { Drawing } from '#scenes/drawing';
+import { onScreen } from '#scenes/frame';
 import { laneLinesScene, surfaceScene } from '#scenes/lanes';
 import { loopsScene } from '#scenes/loops';
 import { paperLabels } from '#scenes/paper-labels';
 import { steelScene } from '#scenes/steel';
-import { THEMES, type ThemeName } from '#scenes/theme';
+import { THEMES, type Theme, type ThemeName } from '#scenes/theme';
 import { twistedPair } from '#scenes/twist';
 import { vehiclesScene } from '#scenes/vehicles';
 
@@ -36,6 +37,34 @@ export const boxOfSites = (sites: readonly Site[]): Box | null =>
       ...site.probes.flatMap((probe) => bodyOf(site, probe))
     ])
   );
+
+/** Names alone, each in the middle of its loop. */
+const namesWithin = (site: Site, view: Viewport, theme: Theme): readonly Drawing[] =>
+  site.loops.flatMap((loop): Drawing[] => {
+    const thing = boxAround(onScreen(view, outlineOf(loop.shape)));
+    const text = loop.name.trim() || loop.id;
+    return thing
+      ? [
+          {
+            kind: 'text',
+            at: boxCentre(thing),
+            text,
+            colour: theme.ink,
+            size: 11,
+            align: 'center',
+            bold: true
+          }
+        ]
+      : [];
+  });
+
+/** Lines from labels to several loops would cross: where labels find no place within, the names must do. */
+function labelsOf(site: Site, view: Viewport, theme: Theme): readonly Drawing[] {
+  const labels = paperLabels(site, view, theme, []);
+  const leaders = labels.filter(({ kind }) => kind === 'line');
+  if (site.loops.length > 1 && leaders.length > 0) return namesWithin(site, view, theme);
+  return [...leaders, ...labels.filter(({ kind }) => kind !== 'line')];
+}
 
 /** Seen well in a low picture; a lorry and a loop one behind the other are not. */
 export const isBroad = (box: Box | null): boolean =>
@@ -65,7 +94,7 @@ export function planPicture(
       ...laneLinesScene(shown.lanes, view, theme),
       ...loopsScene(shown, NO_CALLS, view, theme),
       ...vehiclesScene(shown, view, theme),
-      ...paperLabels(shown, view, theme, [])
+      ...labelsOf(shown, view, theme)
     ]
   };
 }

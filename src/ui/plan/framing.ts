@@ -6,6 +6,15 @@ import { fitted } from '#editor/viewport';
 const BESIDE = 110;
 const ABOVE = 24;
 
+const framed = new WeakSet<Editor>();
+
+/** Once, when the size of the surface is known: a page that is drawn anew in another language keeps its view. */
+export function frameFirst(editor: Editor): void {
+  if (framed.has(editor)) return;
+  framed.add(editor);
+  frameWork(editor);
+}
+
 /** Shows where the work is: the loops and the vehicles, not the whole length of the lanes. */
 export function frameWork(editor: Editor): void {
   const { site, viewport } = editor.state;

@@ -4,7 +4,8 @@ import type { Pictures } from '#scenes/pictures';
 import { createPlanCanvas } from '#canvas/plan-canvas';
 import type { Bench } from '../bench';
 import { loopCalls, watchedProbe } from './calls';
-import { frameWork } from './framing';
+import { drawingTheme } from './drawing-theme';
+import { frameFirst } from './framing';
 import { figuresOf, severitiesOf } from './labels';
 
 /** A ring round the whole plan shows a keyboard where it is, and would be in the way of a hand that draws. */
@@ -16,9 +17,6 @@ function markPointer(container: HTMLElement): void {
   container.addEventListener('keydown', mark(false));
   container.addEventListener('blur', mark(false));
 }
-
-const drawingTheme = ({ settings, theme }: Bench): Bench['theme'] =>
-  settings.drawingTheme === 'page' ? theme : settings.drawingTheme;
 
 /** Draws the plan into the element, and everything about it that comes from the calculation. */
 export function mountPlan(
@@ -34,7 +32,7 @@ export function mountPlan(
     );
     // Whoever follows the editor may look at what changes: the plan must not be mounted anew for it.
     untrack(() => {
-      frameWork(bench.editor);
+      frameFirst(bench.editor);
     });
     $effect(() => {
       canvas.setTheme(drawingTheme(bench));

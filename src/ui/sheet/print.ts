@@ -2,12 +2,12 @@
 import type { Job } from '#exchange/job';
 import type { Paper } from '#exchange/sheet/page';
 import type { Bench } from '../bench';
-import { t } from '#i18n/message';
 import { sheetFaces } from './faces';
 import { clearPrint, layOutPages } from './printed';
+import { printing } from './printing.svelte';
 
 /** Rejects with the signal's reason for a job that was ended. A sheet that does not fit is said, and not printed. */
-export async function printSheet(bench: Bench, job: Job, paper: Paper): Promise<void> {
+async function printSheet(bench: Bench, job: Job, paper: Paper): Promise<void> {
   const [sheet] = await Promise.all([bench.composeSheet(job, paper), sheetFaces()]);
   job.signal.throwIfAborted();
   if (sheet.kind === 'unfit') {
@@ -26,15 +26,11 @@ export const paperInSight = ({ settings }: Pick<Bench, 'settings'>): Paper =>
     ? 'record'
     : 'sheet';
 
-let control: AbortController | null = null;
-
-/** For the key and the palette: a newer wish ends an older one, and a failure is said. */
-export async function printNow(bench: Bench, paper: Paper = 'sheet'): Promise<void> {
-  control?.abort();
-  const own = (control = new AbortController());
-  try {
-    await printSheet(bench, { signal: own.signal, onShare: () => {} }, paper);
-  } catch {
-    if (!own.signal.aborted) bench.editor.say(t('sheetView.notPrinted'));
-  }
-}
+/** For the key, the palette and every button. */
+export const printNow = (bench: Bench, paper: Paper = 'sheet'): Promise<void> =>
+  printing.start(
+    (job) => printSheet(bench, job, paper),
+    (text) => {
+      bench.editor.say(text);
+    }
+  );

@@ -51,4 +51,24 @@ describe('designs compared', () => {
     const [found] = finish(compareDesignsInSteps(site, { designs: [null], pass: null }, means));
     expect(found?.pass).toBeNull();
   });
+
+  it('find there what was found of the drawing already: nothing of it is made a second time', () => {
+    const stepsFor = (own: Means): number => {
+      const asked = compareDesignsInSteps(site, { designs: [null], pass: null }, own);
+      let count = 0;
+      while (!asked.next().done) count++;
+      return count;
+    };
+    const seen = fresh();
+    const page = createAssessor(seen);
+    while (page.prepareNext(site));
+    page.assess(site, 'prepared');
+    while (page.followNext(site));
+    // one to begin with, and one for each circuit that is looked up
+    expect(stepsFor(seen)).toBe(1 + site.circuits.length);
+    expect(stepsFor(fresh())).toBeGreaterThan(10);
+    const [shared] = finish(compareDesignsInSteps(site, { designs: [null], pass: null }, seen));
+    const [alone] = finish(compareDesignsInSteps(site, { designs: [null], pass: null }, fresh()));
+    expect(shared).toEqual(alone);
+  });
 });

@@ -1,6 +1,7 @@
 /** Every key that a diagnosis can return has words in both languages, and whatever they name is filled in. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { GENERAL, SPECIFIC } from '#analysis/fault-finding/evidence-words';
+import { judge } from '#analysis/fault-finding/judge';
 import { CAUSE_KINDS, type Diagnosis, type Told } from '#analysis/fault-finding/results';
 import { SAFETY_KEYS, WAYS } from '#analysis/fault-finding/next/how';
 import { messages as german } from '#i18n/de/bundles/views';
@@ -11,6 +12,23 @@ import { READING_QUANTITIES, type Reading } from '#plan/schema';
 import { fault } from './support/prepared';
 import { AT_CABINET, diagnosed, EVERYWHERE, readingsUnder } from './support/readings';
 
+/** Each side on which a figure can lie far out of its circuit's own range. */
+const FAR_OFF = (
+  [
+    ['resistanceDc_ohm', 1e-2, 300],
+    ['inductance_H', 2e-6, 0.01],
+    ['q', 0.1, 400]
+  ] as const
+).flatMap(([quantity, least, most]) => {
+  const [value, accuracy] = [Math.sqrt(least * most), { share: 0, floor: 0 }];
+  const held = { value, low: value, high: value, limits: [] };
+  return [least, most].flatMap((read) => {
+    // by 0.7 of a power of ten from a prefix
+    const { farOff } = judge(quantity, 0.7 * read, held, accuracy);
+    return farOff === null ? [] : [`causes.doubt.far.${farOff}.${quantity}`];
+  });
+});
+
 const LISTED: readonly string[] = [
   ...SPECIFIC,
   ...GENERAL,
@@ -18,7 +36,8 @@ const LISTED: readonly string[] = [
   ...Object.values(WAYS).flatMap((ways) => Object.values(ways).map(({ how }) => how)),
   'causes.remedy.slip',
   ...CAUSE_KINDS.flatMap((kind) => [`causes.kind.${kind}`, `causes.remedy.${kind}`]),
-  ...READING_QUANTITIES.map((quantity) => `causes.doubt.${quantity}`)
+  ...READING_QUANTITIES.map((quantity) => `causes.doubt.${quantity}`),
+  ...FAR_OFF
 ];
 
 const toldBy = ({ figures, causes, next, distances, assumptions }: Diagnosis): readonly Told[] => [
@@ -63,6 +82,8 @@ const diagnoses = (): readonly Diagnosis[] => {
     diagnosed(off(sound, { inductance_H: 3, q: 0.2 })),
     diagnosed(off(sound, { inductance_H: 1e3 })),
     diagnosed(off(sound, { q: 100 })),
+    diagnosed(off(sound, { q: 5 })),
+    diagnosed(off(sound, { inductance_H: 30 })),
     diagnosed([{ circuit: 'C1', testPoint: 'cabinet', insulation_ohm: 2e6, overRange: ['inductance_H'] }]),
     diagnosed([...sound, { circuit: 'C1', testPoint: 'loop', loop: 'L3', q: 20 }])
   ];
@@ -103,6 +124,17 @@ describe.each([
 });
 
 describe('keys', () => {
+  it('ask about either side of what a circuit has, but for a Q that is low', () => {
+    expect(FAR_OFF).toHaveLength(5);
+    expect(told.filter(({ key }) => key.startsWith('doubt.far.')).map(({ key }) => key)).toEqual(
+      expect.arrayContaining([
+        'doubt.far.below.resistanceDc_ohm',
+        'doubt.far.above.q',
+        'doubt.far.above.inductance_H'
+      ])
+    );
+  });
+
   it('that are told of evidence are listed where the words are proved', () => {
     const known = new Set(LISTED);
     const evidence = told.filter(({ key }) => /^(for|against|evidence)\./.test(key));

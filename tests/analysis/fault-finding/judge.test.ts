@@ -54,7 +54,8 @@ describe('verdicts', () => {
       verdict: 'beyond a limit',
       deviations: null,
       limit: limits[0],
-      meant: null
+      meant: null,
+      farOff: null
     });
     expect(verdict('insulation_ohm', 200e6, held)).toBe('fits');
     expect(verdict('insulation_ohm', null, held)).toBe('fits');
@@ -109,6 +110,51 @@ describe('what was meant', () => {
     // 40 mΩ would lie within the floor of a tenth of an ohm around the 0.18 Ω of a single loop; 40 Ω is no slip
     const loop = { value: 0.18, low: 0.17, high: 0.19, limits: [] };
     expect(judge('resistanceDc_ohm', 40, loop, USUAL_ACCURACY.resistanceDc_ohm).verdict).toBe('high');
+  });
+});
+
+describe('far out of the circuit’s own range', () => {
+  const off = (quantity: Quantity, value: number, expected: Parameters<typeof judge>[2]) =>
+    judge(quantity, value, expected, USUAL_ACCURACY[quantity]);
+  // long enough that a meter's tenth of an ohm is little beside it
+  const copper = { value: 4, low: 3.8, high: 4.2, limits: [] };
+
+  test.each<[number, string | null]>([
+    [0.05, 'below'],
+    [1.8, 'below'],
+    [2, null],
+    [4, null],
+    [41, null],
+    [43, 'above']
+  ])('%f Ω where the copper has 3.8 to 4.2 Ω: %s', (value, said) => {
+    expect(off('resistanceDc_ohm', value, copper).farOff).toBe(said);
+  });
+
+  test.each<[Quantity, number, number, string | null]>([
+    ['inductance_H', 100e-6, 8e-6, 'below'],
+    ['inductance_H', 100e-6, 12e-6, null],
+    ['inductance_H', 100e-6, 1.2e-3, 'above'],
+    ['q', 20, 1, null],
+    ['q', 20, 70, 'above'],
+    ['q', 20, 50, null],
+    ['frequency_Hz', 43e3, 2.5e3, null]
+  ])('%s of %f, %f read: %s', (quantity, value, typed, said) => {
+    expect(off(quantity, typed, { value, low: 0.9 * value, high: 1.1 * value, limits: [] }).farOff).toBe(
+      said
+    );
+  });
+
+  test('is asked about and not refused: the verdict stays low or high, as a short or a bad joint reads so too', () => {
+    expect(off('resistanceDc_ohm', 0.3, copper).verdict).toBe('low');
+    expect(off('resistanceDc_ohm', 70, copper).verdict).toBe('high');
+  });
+
+  test('is nothing that the meter cannot tell from what is expected, that a prefix explains, or that nothing is expected of', () => {
+    // a twentieth of an ohm where two tenths are expected lies within the usual meter's tenth and two deviations
+    const loop = { value: 0.15, low: 0.14, high: 0.16, limits: [] };
+    expect(off('resistanceDc_ohm', 0.06, loop)).toMatchObject({ verdict: 'fits', farOff: null });
+    expect(off('resistanceDc_ohm', 4000, copper)).toMatchObject({ verdict: 'in doubt', farOff: null });
+    expect(off('resistanceDc_ohm', 70, null).farOff).toBeNull();
   });
 });
 

@@ -2,7 +2,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { speakWhole } from '#i18n/whole';
 import { openLesson } from '#analysis/lessons/open';
-import { measureText, told } from '#analysis/lessons/told';
+import { measureText, spoken, told } from '#analysis/lessons/told';
 import { soundLesson } from '../../plan/lesson-document';
 import { withValue } from '../../plan/reading/sound-document';
 import { computed, opened } from './shelf';
@@ -88,15 +88,32 @@ describe('the text of a lesson', () => {
   });
 
   it('is written in the units that are shown', () => {
-    expect(
-      measureText({ shown: 'length', is: { kind: 'ratio', of: 'a', to: 'b' } }, 1.8288, 'imperial')
-    ).toBe(`6'-0"`);
-    expect(measureText({ shown: 'percent', is: { kind: 'ratio', of: 'a', to: 'b' }, digits: 2 }, 0.0456, 'metric')).toBe('4.6 %'); // prettier-ignore
-    expect(measureText({ shown: 'percent', is: { kind: 'ratio', of: 'a', to: 'b' } }, -2e-16, 'metric')).toBe(
-      '0 %'
-    );
-    expect(measureText({ shown: 'number', is: { kind: 'ratio', of: 'a', to: 'b' } }, null, 'metric')).toBe(
-      '–'
+    const ofTwo = { is: { kind: 'ratio', of: 'a', to: 'b' } } as const;
+    // 1.8288 m = 6 ft and 0.0508 m = 2 in by the definition of the inch
+    expect(measureText({ shown: 'length', ...ofTwo }, 1.8288, 'imperial')).toBe('6.00 ft');
+    expect(measureText({ shown: 'smallLength', ...ofTwo }, 0.0508, 'imperial')).toBe('2.00 in');
+    expect(measureText({ shown: 'length', ...ofTwo, digits: 2 }, 1.8288, 'imperial')).toBe('6.0 ft');
+    expect(measureText({ shown: 'percent', ...ofTwo, digits: 2 }, 0.0456, 'metric')).toBe('4.6 %');
+    expect(measureText({ shown: 'percent', ...ofTwo }, -2e-16, 'metric')).toBe('0 %');
+    expect(measureText({ shown: 'number', ...ofTwo }, null, 'metric')).toBe('–');
+  });
+
+  it('states lengths in feet or inches with the metric one beside it, or as they are written', () => {
+    const words = {
+      en: 'from {20 cm} to {2.5 m}, {6 mm} wide',
+      de: 'von {20 cm} bis {2.5 m}, {6 mm} breit'
+    };
+    const said = (system: 'metric' | 'imperial') => spoken(words, system).replaceAll('\u00a0', ' ');
+    expect(said('metric')).toBe('from 20 cm to 2.5 m, 6 mm wide');
+    // 20/2.54 = 7.874, 2.5/0.3048 = 8.202, 6/25.4 = 0.2362
+    expect(said('imperial')).toBe('from 7.87 in (20 cm) to 8.20 ft (2.5 m), 0.236 in (6 mm) wide');
+    speakWhole('de');
+    expect(said('imperial')).toBe('von 7,87 in (20 cm) bis 8,20 ft (2,5 m), 0,236 in (6 mm) breit');
+  });
+
+  it('does not part a number from its unit at the end of a line', () => {
+    expect(spoken({ en: '5 Ω in 0.18 % of 14 m and a 3-fold 20 men' }, 'metric')).toBe(
+      '5\u00a0Ω in 0.18\u00a0% of 14\u00a0m and a 3\u2011fold 20 men'
     );
   });
 

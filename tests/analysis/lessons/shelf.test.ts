@@ -57,7 +57,7 @@ describe('the shelf', () => {
     ({ lesson, site }) => {
       expect(site.loops.length).toBeLessThanOrEqual(3);
       expect(lesson.predictions.length).toBeGreaterThanOrEqual(3);
-      expect(spoken(lesson.question)).toContain('?');
+      expect(spoken(lesson.question, 'metric')).toContain('?');
     }
   );
 
@@ -68,10 +68,24 @@ describe('the shelf', () => {
     expect(picture.doubtful).toEqual([]);
   });
 
+  it('does not have the right one always in the same place', () => {
+    const places = shelf.map(({ lesson }) => outcomeOfLesson(lesson.id).right.indexOf(true));
+    for (const place of places)
+      expect(places.filter((each) => each === place).length).toBeLessThanOrEqual(shelf.length / 2);
+  });
+
+  /** A length that is not in braces would stay in metres for whoever works in feet. Beside its feet it may stand. */
+  it.each(shelf)('$file states its lengths in the units that are shown', ({ lesson }) => {
+    for (const words of [...textsOf(lesson), ...(lesson.experiment.designs ?? []).map(({ label }) => label)])
+      for (const text of [words.en, words.de ?? ''])
+        expect(text.replace(/\{[^{}]*\}|ft \([^()]*\)/gu, '')).not.toMatch(/\d (?:mm|cm|m|ft|in)\b/u);
+  });
+
   it.each(shelf)('$file fills in all its figures', ({ lesson }) => {
     const outcome = outcomeOfLesson(lesson.id);
     for (const words of [...lesson.explanation, ...(lesson.published ? [lesson.published.says] : [])])
-      expect(told(words, lesson, outcome, 'metric')).not.toMatch(/[{}]|e[−-]|NaN|Infinity/u);
+      for (const system of ['metric', 'imperial'] as const)
+        expect(told(words, lesson, outcome, system)).not.toMatch(/[{}]|e[−-]|NaN|Infinity/u);
   });
 });
 

@@ -31,6 +31,19 @@ describe('the line that is measured from', () => {
     expect(chosen({ kind: 'mark', mark: 'm2' })).toBe('m2');
   });
 
+  // square to a stop line of 3.4 m nobody sets out what lies 60 m before it
+  it('has every loop within a tape of 30 m to its side, if any line has', () => {
+    const far = [...loops, loop('L2', square(0, -60))];
+    expect(planOf({ loops: far, lanes, marks: [kerb, stop] }).baseline?.name).toBe('m2');
+    expect(planOf({ loops: far, lanes, marks: [stop] }).baseline?.name).toBe('Northbound');
+    expect(planOf({ loops: far, marks: [stop] }).baseline?.name).toBe('m1');
+    const near30 = [loop('L1', square(0, -29.1))];
+    expect(planOf({ loops: near30, lanes, marks: [stop] }).baseline?.name).toBe('m1');
+    expect(planOf({ loops: [loop('L1', square(0, -29.2))], lanes, marks: [stop] }).baseline?.name).toBe('Northbound'); // prettier-ignore
+    const chosen = { baseline: { kind: 'mark', mark: 'm1' } };
+    expect(planOf({ loops: far, lanes, marks: [stop], sheet: chosen }).baseline?.name).toBe('m1');
+  });
+
   it('is no mark without a length', () => {
     expect(planOf({ loops, lanes, marks: [line('m1', 'stop-line', [0, 0])] }).baseline?.name).toBe('Northbound'); // prettier-ignore
   });

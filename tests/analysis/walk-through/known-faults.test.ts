@@ -2,6 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { heldFor } from '#analysis/walk-through/paths/drops-standing';
 import { gateDistance, lastRead } from '#analysis/walk-through/figures/drawn';
 import { insulationLimitOf, spanOf } from '#analysis/walk-through/figures/spans';
+import { createMeans } from '#analysis/means';
+import { finish } from '#analysis/steps';
+import type { WalkWish } from '#analysis/walk-through/results';
+import { walkInSteps } from '#analysis/walk-through/walk';
+import type { Site } from '#plan/schema';
 import { channel, circuit, lane, loop, siteOf, square, unit } from '../support/sites';
 import { beating, gated, highLorry, insensitive, outOfRange } from './built-sites';
 import { keysOf, next, numberIn, walk } from './support';
@@ -153,6 +158,52 @@ test('works until it rains: says how far the wet road moves the frequency', () =
   expect(numberIn(pavement!, 'change')).toBeCloseTo((2 * (dry - wet)) / ((dry + wet) / 2), 5);
 });
 
+describe('the meter in hand', () => {
+  const means = createMeans();
+  const instruments = [
+    { id: 'I1', name: 'Fine', floor: 0 },
+    { id: 'I2', name: 'Coarse', floor: 0.5 }
+  ].map(({ floor, ...named }) => ({
+    ...named,
+    accuracies: [{ quantity: 'resistanceDc_ohm' as const, share: 0, floor }]
+  }));
+  const readings = [
+    { circuit: 'C1', at: '2025-02-01', instruments: ['I2'] },
+    { circuit: 'C1', at: '2025-01-01', instruments: ['I1'] },
+    { circuit: 'C1', at: '2025-03-01' },
+    { circuit: 'C2', at: '2025-04-01', instruments: ['I1'] }
+  ];
+  /** What is said of the resistance that is expected, and half of how much it leaves open. */
+  const expectedOf = (read: Site['readings'], inHand?: readonly string[]) => {
+    const wish: WalkWish = {
+      complaint: 'always calling',
+      circuit: 'C1',
+      answers: ['occupied:no', 'shown:fault'],
+      ...(inHand ? { instruments: inHand } : {})
+    };
+    const site = { ...beating, fieldCheck: { instruments }, readings: read };
+    const step = next(finish(walkInSteps(site, wish, means))!);
+    expect(step.id).toBe('resistance');
+    const [fact] = step.facts;
+    const half = (numberIn(fact!, 'high') - numberIn(fact!, 'low')) / 2;
+    // what is told is what can be answered
+    expect(step.answers[0]!.label.values).toEqual({ low: fact!.values['low'], high: fact!.values['high'] });
+    return { fact: fact!, half };
+  };
+
+  test('is the one ticked on the form; else the one with which the circuit was read last; else a usual one', () => {
+    const [usual, fine, last] = [expectedOf([]), expectedOf(readings, ['I1']), expectedOf(readings)];
+    expect(usual.fact.key).toBe('loop.expected');
+    expect(fine.fact.values['meter']).toBe('Fine');
+    expect(last.fact.values['meter']).toBe('Coarse');
+    expect(expectedOf(readings, []).fact.values['meter']).toBe('Coarse');
+    // the fine one leaves the tolerances alone; squares add up
+    expect(last.half).toBeGreaterThan(0.5);
+    expect(Math.sqrt(last.half ** 2 - fine.half ** 2)).toBeCloseTo(0.5, 2);
+    expect(fine.half).toBeLessThan(usual.half);
+  });
+});
+
 test('an answer given before an edit counts only for its own step', () => {
   const { steps } = walk(insensitive, 'calls with nobody there', 'C1', 'beat:C2', 'weather:no');
   expect(steps.map(({ id, given }) => [id, given])).toEqual([
@@ -206,10 +257,27 @@ describe('figures', () => {
     const span = spanOf(
       300,
       { low: 297, high: 303, method: 'linear', contributions: [] },
-      'resistanceDc_ohm'
+      'resistanceDc_ohm',
+      { site: {}, instruments: [] }
     );
+    expect(span.meter).toBeNull();
     expect(span.high - 300).toBeCloseTo(Math.hypot(3, 3.1), 9);
     expect(300 - span.low).toBeCloseTo(Math.hypot(3, 3.1), 9);
+  });
+
+  test('a site’s own instrument counts in the place of a usual one, for what it states', () => {
+    const coarse = {
+      id: 'I1',
+      name: 'Coarse meter',
+      accuracies: [{ quantity: 'resistanceDc_ohm' as const, share: 0, floor: 4 }]
+    };
+    const metered = { site: { fieldCheck: { instruments: [coarse] } }, instruments: ['I1'] };
+    const range = { low: 297, high: 303, method: 'linear' as const, contributions: [] };
+    const span = spanOf(300, range, 'resistanceDc_ohm', metered);
+    expect(span.high - 300).toBeCloseTo(5, 9);
+    expect(span.meter).toBe('Coarse meter');
+    expect(spanOf(300, range, 'q', metered).meter).toBeNull();
+    expect(spanOf(300, range, 'resistanceDc_ohm', { ...metered, instruments: [] }).meter).toBeNull();
   });
 
   test('the strictest insulation that is asked for', () => {

@@ -13,11 +13,21 @@ const means = createMeans();
 export const walk = (site: Site, complaint: Complaint, circuit: string, ...answers: string[]): Walk =>
   finish(walkInSteps(site, { complaint, circuit, answers }, means))!;
 
+type Known = Omit<Place, 'about'> | null;
+
+/** The figures are the same for all complaints, and dear. */
+const places = new WeakMap<Site, Map<string, Known>>();
+
 /** Everything that any complaint asks of the site; null without a channel. */
-export function placeOf(site: Site, circuit: string): Omit<Place, 'about'> | null {
-  const figures = finish(figuresInSteps(site, circuit, ['beats', 'passes', 'heights'], means))!;
-  const { channel, unit } = figures;
-  return channel && unit ? { ...figures, channel, unit } : null;
+export function placeOf(site: Site, circuit: string): Known {
+  const known = places.get(site) ?? new Map<string, Known>();
+  places.set(site, known);
+  if (!known.has(circuit)) {
+    const figures = finish(figuresInSteps(site, circuit, ['beats', 'passes', 'heights'], means))!;
+    const { channel, unit } = figures;
+    known.set(circuit, channel && unit ? { ...figures, channel, unit } : null);
+  }
+  return known.get(circuit) ?? null;
 }
 
 export const keysOf = (saids: readonly Said[]): readonly string[] => saids.map(({ key }) => key);

@@ -129,6 +129,11 @@ describe('heads and units', () => {
     expect(only('x;y;diameter\n1,250;0;1,800\n').shape).toMatchObject({ centre: [1.25, 0], diameter: 1.8 });
   });
 
+  it('the line by which a spreadsheet says its sign between cells', () => {
+    expect(only('sep=;\r\nid;x;y;diameter\r\nA;0;0;1,8\r\n').shape).toMatchObject({ diameter: 1.8 });
+    expect(errorsOf('sep=;\r\nid;x;y;diameter\r\nA;0;0;\r\n')[0]!.line).toBe(3);
+  });
+
   it('a wire by its name, a shape by either language, the rest as usual', () => {
     const loop = only('shape,x,y,width,wire\nKreis,0,0,2,AWG12\n');
     expect(loop).toMatchObject({
@@ -170,6 +175,20 @@ describe('rows that cannot come in', () => {
     expect(errorsOf('shape,points\npolygon,0 0 | 1 1 | 1 0 | 0 1\n')[0]!.found).toMatch(/crossing/);
     expect(errorsOf('x,y,width,length,corner cut\n0,0,1,1,0.6\n')[0]!.column).toBe('corner cut');
     expect(errorsOf('shape,points\npolygon,0 0 | 1\n')[0]!.column).toBe('points');
+  });
+
+  // 1,8 by 1,8 would come in as 1 m by 8 m with one turn
+  it('more cells than heads: decimal commas between commas are refused, not shifted', () => {
+    const found = read(`${heads}A,rectangle,0,-3,1,8,1,8,3\nB,rectangle,0,3,2,1,3,,\n`);
+    expect(loopsOf(found).map(({ id }) => id)).toEqual(['B']);
+    expect(found.rows[0]!.errors).toEqual([{ line: 2, column: 'turns', found: '1 8 3', expected: expect.stringMatching(/7 columns.*semicolons/) as unknown }]); // prettier-ignore
+    expect(only('id;x;y;width;length\nA;0;-3;1,8;1,8\n').shape).toMatchObject({ width: 1.8, length: 1.8 });
+  });
+
+  it('a quotation mark that is never closed takes the rows beneath it along, and says so', () => {
+    const found = read(`${heads}A,rectangle,0,0,1,1,3\nB,"rectangle,0,4,1,1,3\nC,rectangle,0,8,1,1,3\n`);
+    expect(loopsOf(found).map(({ id }) => id)).toEqual(['A']);
+    expect(found.rows[1]!.errors).toEqual([{ line: 3, column: 'shape', found: '"', expected: expect.stringMatching(/beneath this line/) as unknown }]); // prettier-ignore
   });
 
   it('a site that is full', () => {

@@ -177,7 +177,7 @@ describe('a sheet', () => {
   it('tells the crew of home runs that are not drawn', () => {
     const site = withSheet(sample('driveway-gate.kerfline.json'), { parts: ['cutting'], paper: 'A3' });
     const text = pagesOf(site).flatMap(textsOf).map(({ text: each }) => each).join(' '); // prettier-ignore
-    expect(text).toContain('Home run of Free exit: 8.00 m, 50 mm deep. Its way is not drawn');
+    expect(text).toContain('Home run of Free exit: 8.00 m, 50 mm deep. Only its length is stated');
   });
 
   it('is the same for the same site', () => {

@@ -133,6 +133,14 @@ describe('what is bought', () => {
     expect([under(table, 'Pack'), under(table, 'Packs'), under(table, 'To buy')]).toEqual([100, 1, 100]);
   });
 
+  test('says of every row what is bought where any is rounded up, else of none', () => {
+    const pieces = bought({ item: 'backer', group: 'parts', unit: 'each', gross: 82.5, bought: 83 });
+    const mixed = itemsTable(metric, takeoff({ items: [bought({}), pieces] }));
+    expect(mixed.rows.map((row) => under(mixed, 'To buy', row))).toEqual([25.2, 83]);
+    const heads = itemsTable(metric, takeoff()).columns.map(({ head }) => head);
+    expect(heads).not.toContain('To buy');
+  });
+
   test('says whole pieces as whole ones, a share of one as it is, and rounds nothing away', async () => {
     const rows = [
       bought({ item: 'backer', group: 'parts', unit: 'each', amount: 75, gross: 82.5, bought: 83 }),
@@ -144,8 +152,8 @@ describe('what is bought', () => {
     const from = cells[0]!.indexOf('Amount');
     expect(cells.slice(1, 4).map((record) => record.slice(from, from + 3))).toEqual([
       ['75', '82.50', '83'],
-      ['2.00', '2.10', ''],
-      ['0.0030', '0.0034', '']
+      ['2.00', '2.10', '2.10'],
+      ['0.0030', '0.0034', '0.0034']
     ]);
   });
 

@@ -1,21 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { gaussLegendre } from '#physics/numeric/gauss-legendre';
-import { CORNER_VALUES, cornerPotentials } from '#physics/vehicle/rectangle-potential';
+import { cornerRoom, cornersOf, CORNER_VALUES } from '#physics/vehicle/rectangle-potential';
 import { PATIENCE } from '../support/arbitraries';
 import { relativeError } from '../support/reference';
 
 /** ∬ 1/r, ∬ u/r, ∬ v/r over a rectangle whose corners are (u0, v0) and (u1, v1) as seen from the point's foot. */
 const closed = (u0: number, u1: number, v0: number, v1: number, h: number): number[] => {
-  const into = new Float64Array(4 * CORNER_VALUES);
-  [
-    [u1, v1],
-    [u1, v0],
-    [u0, v1],
-    [u0, v0]
-  ].forEach(([u, v], k) => cornerPotentials(u!, v!, h, into, k * CORNER_VALUES));
+  const room = cornerRoom(2, 2);
+  cornersOf(Float64Array.of(u0, u1), Float64Array.of(v0, v1), 0, 0, h, room);
   return [0, 1, 2].map((value) => {
-    const at = (corner: number): number => into[corner * CORNER_VALUES + value]!;
-    return at(0) - at(1) - at(2) + at(3);
+    const at = (corner: number): number => room.corners[corner * CORNER_VALUES + value]!;
+    return at(3) - at(2) - at(1) + at(0);
   });
 };
 

@@ -12,7 +12,7 @@ const ALPHA_20 = 0.00393;
 const TERMS = 80;
 
 /** J of a whole order n ≥ 0. */
-export const bessel = (n: number, x: C): C => {
+const bessel = (n: number, x: C): C => {
   const half = c(x.re / 2, x.im / 2);
   let term = c(1);
   for (let k = 1; k <= n; k++) term = times(term, c(half.re / k, half.im / k));

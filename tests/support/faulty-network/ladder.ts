@@ -14,7 +14,7 @@ export interface PerMetre {
   readonly capacitance: number;
 }
 
-export const inRow = (first: Chain, second: Chain): Chain => ({
+const inRow = (first: Chain, second: Chain): Chain => ({
   a: plus(times(first.a, second.a), times(first.b, second.c)),
   b: plus(times(first.a, second.b), times(first.b, second.d)),
   c: plus(times(first.c, second.a), times(first.d, second.c)),
@@ -40,5 +40,5 @@ export const ladder = (
   return chain;
 };
 
-export const inputOf = ({ a, b, c: third, d }: Chain, load: C): C =>
+const inputOf = ({ a, b, c: third, d }: Chain, load: C): C =>
   over(plus(times(a, load), b), plus(times(third, load), d));

@@ -9,7 +9,7 @@ export interface C {
 
 export const c = (re: number, im = 0): C => ({ re, im });
 export const plus = (a: C, b: C): C => c(a.re + b.re, a.im + b.im);
-export const minus = (a: C, b: C): C => c(a.re - b.re, a.im - b.im);
+const minus = (a: C, b: C): C => c(a.re - b.re, a.im - b.im);
 export const times = (a: C, b: C): C => c(a.re * b.re - a.im * b.im, a.re * b.im + a.im * b.re);
 export const over = (a: C, b: C): C => {
   const square = b.re * b.re + b.im * b.im;

@@ -104,7 +104,7 @@ const distance = (site: Site, circuit: Circuit, planted: Planted): number => {
 const MOST_DRAWS = 60;
 
 /** A site and a fault on it that readings can show. */
-export const drawFault = (kind: Single, random: Random) => {
+const drawFault = (kind: Single, random: Random) => {
   for (let refused = 0; refused < MOST_DRAWS; refused++) {
     const site = drawSite(random, WISHES[kind]);
     const circuit = site.circuits[0]!;

@@ -34,7 +34,7 @@ let means = createMeans();
 let asked = 0;
 const MOST_ASKED = 100;
 
-export const diagnosed = ({ site, circuit, ...sets }: Sample, set: ReadingSet): Diagnosis => {
+const diagnosed = ({ site, circuit, ...sets }: Sample, set: ReadingSet): Diagnosis => {
   if (++asked % MOST_ASKED === 0) means = createMeans();
   const diagnosis = finish(diagnoseInSteps({ ...site, readings: sets[set] }, { circuit: circuit.id }, means));
   if (!diagnosis) throw new Error('no diagnosis of a circuit that has readings');

@@ -47,12 +47,14 @@ describe('the marker', () => {
 describe('a value of a lesson', () => {
   const gap = { kind: 'gap', subject: 'A', other: 'B' } as const;
   const said = (metres: number, displayUnits: 'metric' | 'imperial') =>
-    readableText({ ...shelf[0]!.site, displayUnits }, gap, metres);
+    readableText({ ...shelf[0]!.site, displayUnits }, gap, metres).replaceAll('\u00a0', ' ');
 
-  it('is read in sixteenths of an inch, or as it stands in metres', () => {
-    // 0.8 m = 31.496 in by the definition of the inch: 2 ft 7 1/2 in is nearest
-    expect(said(0.8, 'imperial')).toBe('2\'-7 1/2"');
-    expect(said(0.8, 'metric').replace('\u00a0', ' ')).toBe('0.80 m');
-    expect(said(1.5, 'imperial')).toBe('4\'-11 1/16"');
+  it('is read in feet or inches with the round metric length beside it, or as it stands in metres', () => {
+    // by the definition of the foot 0.8 m = 2.6247 ft, 0.2 m = 7.8740 in, −9.5 m = −31.168 ft
+    expect(said(0.8, 'imperial')).toBe('2.62 ft (0.80 m)');
+    expect(said(0.2, 'imperial')).toBe('7.87 in (0.20 m)');
+    expect(said(-9.5, 'imperial')).toBe('−31.2 ft (−9.50 m)');
+    expect(said(0, 'imperial')).toBe('0 ft (0.00 m)');
+    expect(said(0.8, 'metric')).toBe('0.80 m');
   });
 });

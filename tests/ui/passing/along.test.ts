@@ -9,7 +9,7 @@ import {
   nearestCurve,
   rangeOf,
   textBeside,
-  ticksIn
+  roundPlaces
 } from '#ui/passing/along/plot';
 import { askedFor, MOST_SHOWN, vehiclesListed, vehiclesShown } from '#ui/passing/along/vehicles';
 import { lineAt, placeText, summaryOf, zoneText } from '#ui/passing/along/words';
@@ -95,8 +95,9 @@ describe('curves of a pass', () => {
   });
 
   it('have ticks at round feet as well', () => {
-    const ticks = ticksIn(0.3048, (from, to) => [Math.ceil(from), Math.floor(to)])([1, 2]);
-    expect(ticks.map((tick) => tick / 0.3048)).toEqual([expect.closeTo(4, 9), expect.closeTo(6, 9)]);
+    const feet = roundPlaces([1, 2], 0.3048, 4).map((place) => place / 0.3048);
+    expect(feet).toEqual([4, 5, 6].map((foot) => expect.closeTo(foot, 9) as number));
+    expect(roundPlaces([1, 2], 1, 4)).toEqual([1, 1.2, 1.4, 1.6, 1.8, 2]);
   });
 
   it('carry the text of a zone where there is room for it', () => {

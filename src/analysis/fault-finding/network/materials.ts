@@ -6,7 +6,7 @@ import type { Wire } from '#plan/catalogue/wires';
 import { cableConstants, tailConstants } from '../../electrical/lead';
 import { interpolated, type OfFrequency } from './interpolated';
 
-export interface WireAt {
+interface WireAt {
   /** Internal impedance, Ω/m and H/m. */
   readonly resistance: number;
   readonly inductance: number;

@@ -13,7 +13,7 @@ interface Solved extends Point {
   readonly impedance: Complex | null;
 }
 
-export interface Memo {
+interface Memo {
   readonly windings: Windings;
   /** At a place exactly at a point; `stood`: the vehicle there, by identity. */
   at(place: number, point: Point, stood: object | null, make: () => Complex | null): Complex | null;

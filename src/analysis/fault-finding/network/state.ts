@@ -5,7 +5,7 @@ import { RememberedOf } from './remembered';
 import type { NearSteel } from './steel-near';
 
 /** Turns that are joined by a contact, counted from the bottom of the slot. */
-export interface ShortedTurns {
+interface ShortedTurns {
   readonly from: number;
   readonly count: number;
   /** Of the contact, Ω. */

@@ -15,7 +15,7 @@ import { RememberedOf } from './remembered';
 /** So many more turns than drawn are looked at. */
 export const MORE_TURNS = 3;
 
-export interface Turns {
+interface Turns {
   /** External, H, row by row; for as many turns as may be. */
   readonly inductances: Float64Array;
   readonly count: number;

@@ -42,3 +42,16 @@ export function lastRead(
     day: dayOf(newest) ?? ''
   };
 }
+
+/** With which the circuit was read last, where that is known. */
+export function instrumentsLastUsed(
+  site: Pick<Site, 'readings' | 'circuits'>,
+  circuit: string
+): readonly string[] {
+  let newest: Reading | null = null;
+  for (const each of site.readings) {
+    if (!each.instruments?.length || circuitOfReading(site, each) !== circuit) continue;
+    if (!newest || (each.at ?? '') >= (newest.at ?? '')) newest = each;
+  }
+  return newest?.instruments ?? [];
+}

@@ -4,11 +4,13 @@ import type { DetectionHeight, PassReadout } from '../../passing/results';
 import type { TerminalReadout } from '../../readouts/circuits';
 import type { Remedy, VehicleResponse } from '../../results';
 
-/** A figure, and between what a meter plausibly shows it: tolerances and a usual meter together. */
+/** A figure, and between what a meter plausibly shows it: tolerances and the meter's error together. */
 export interface Span {
   readonly value: number;
   readonly low: number;
   readonly high: number;
+  /** Name of the site's instrument whose error counts; null: a usual meter's. */
+  readonly meter: string | null;
 }
 
 /** A circuit that runs at the same time. */

@@ -15,8 +15,8 @@ import type { SurveyedCircuit } from '../../survey';
 import { rangesInSteps } from '../../tolerance/ranges';
 import { builtInVehicles } from '#plan/catalogue/vehicles';
 import type { Need } from '../node';
-import { gateDistance, lastRead } from './drawn';
-import type { OwnBeat, PickUp, WalkFigures } from './figures';
+import { gateDistance, instrumentsLastUsed, lastRead } from './drawn';
+import type { OwnBeat, PickUp, Span, WalkFigures } from './figures';
 import { insulationLimitOf, spanOf } from './spans';
 
 export interface Gathered extends WalkFigures {
@@ -65,12 +65,13 @@ const pickUpsOn = ({ circuit }: SurveyedCircuit, { neighbours }: Passes): readon
   }));
 };
 
-/** Null for a circuit that is not there or cannot be computed. */
+/** `instruments`: in hand today; none: those with which the circuit was read last. Null for a circuit that is not there or cannot be computed. */
 export function* figuresInSteps(
   site: Site,
   id: string,
   needs: readonly Need[],
-  means: Means
+  means: Means,
+  instruments: readonly string[] = []
 ): Steps<Gathered | null> {
   const { surveyor, bodies } = means;
   const survey = surveyor.survey(site);
@@ -108,6 +109,12 @@ export function* figuresInSteps(
     ? yield* detectionHeightsInSteps(own, site, bodies.get(plate))
     : [];
   const { circuit, readout } = own;
+  const metered = {
+    site,
+    instruments: instruments.length > 0 ? instruments : instrumentsLastUsed(site, id)
+  };
+  const span = (quantity: 'resistanceDc_ohm' | 'inductance_H' | 'frequency_Hz'): Span =>
+    spanOf(readout[quantity], ranges[quantity], quantity, metered);
   return {
     site,
     circuit,
@@ -115,9 +122,9 @@ export function* figuresInSteps(
     unit: site.units.find((each) => each.id === circuit.channel?.unit) ?? null,
     terminals: readout,
     expected: {
-      resistanceDc_ohm: spanOf(readout.resistanceDc_ohm, ranges.resistanceDc_ohm, 'resistanceDc_ohm'),
-      inductance_H: spanOf(readout.inductance_H, ranges.inductance_H, 'inductance_H'),
-      frequency_Hz: spanOf(readout.frequency_Hz, ranges.frequency_Hz, 'frequency_Hz')
+      resistanceDc_ohm: span('resistanceDc_ohm'),
+      inductance_H: span('inductance_H'),
+      frequency_Hz: span('frequency_Hz')
     },
     leadIn: {
       length: cablesInRow(circuit, site).reduce((sum, { length }) => sum + length, 0),

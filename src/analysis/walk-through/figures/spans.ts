@@ -1,18 +1,31 @@
-/** What a meter at the cabinet plausibly shows: the design's tolerances and the usual meter's own, independent of each other. */
+/** What a meter plausibly shows: the design's tolerances and the meter's own error, independent of each other. */
 import { limitsOfSite } from '#plan/catalogue/acceptance';
-import { USUAL_ACCURACY } from '#plan/catalogue/instruments';
+import { accuracyOf, instrumentFor } from '#plan/catalogue/instruments';
 import type { Quantity, Site } from '#plan/schema';
 import type { PlausibleRange } from '../../results';
 import type { Span } from './figures';
 
+/** A site's own instruments where they state the quantity, a usual meter else. */
+interface Metered {
+  readonly site: Pick<Site, 'fieldCheck'>;
+  readonly instruments: readonly string[];
+}
+
 /** Both are a plus-or-minus that holds nineteen times in twenty, so their squares add up. */
-export const spanOf = (value: number, { low, high }: PlausibleRange, quantity: Quantity): Span => {
-  const { share, floor } = USUAL_ACCURACY[quantity];
+export const spanOf = (
+  value: number,
+  { low, high }: PlausibleRange,
+  quantity: Quantity,
+  { site, instruments }: Metered
+): Span => {
+  const used = { instruments: [...instruments] };
+  const { share, floor } = accuracyOf(site, used, quantity);
   const meter = Math.abs(value) * share + floor;
   return {
     value,
     low: Math.max(0, value - Math.hypot(value - low, meter)),
-    high: value + Math.hypot(high - value, meter)
+    high: value + Math.hypot(high - value, meter),
+    meter: instrumentFor(site, used, quantity)?.name ?? null
   };
 };
 

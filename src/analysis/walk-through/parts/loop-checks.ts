@@ -21,13 +21,11 @@ export function lastRead(
   return [said('loop.lastRead', { value: write(last.value), day: { day: last.day } })];
 }
 
-const spanFact = (place: Place, span: Span, write: (value: number) => ToldValue): Said =>
-  said('loop.expected', {
-    circuit: own(place),
-    value: write(span.value),
-    low: write(span.low),
-    high: write(span.high)
-  });
+const spanFact = (place: Place, span: Span, write: (value: number) => ToldValue): Said => {
+  const { value, low, high, meter } = span;
+  const common = { circuit: own(place), value: write(value), low: write(low), high: write(high) };
+  return meter === null ? said('loop.expected', common) : said('loop.expectedWith', { ...common, meter });
+};
 
 const spanAnswers = (
   { low, high }: Span,

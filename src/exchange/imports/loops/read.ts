@@ -42,6 +42,22 @@ function cellsOf({ heads, sign }: RawTable, { line, cells }: Row): Cells {
   return { line, sign, columns: new Map(columns) };
 }
 
+/**
+ * What keeps a row from being told apart into cells, if anything does: a quotation mark that runs on into the rows beneath,
+ * or more cells than there are heads, as where decimal commas stand between commas. Its numbers would be somebody else's.
+ */
+function broken({ heads }: RawTable, { line, cells, isQuoteOpen }: Row): CellError | null {
+  const filled = cells.findLastIndex((cell) => cell.trim() !== '') + 1;
+  if (isQuoteOpen) {
+    const at = cells.findIndex((cell) => /[\r\n]/.test(cell));
+    const column = (heads[at] ?? heads[0]!).head;
+    return { line, column, found: '"', expected: t('imports.closedQuote') };
+  }
+  if (filled <= heads.length) return null;
+  const last = heads.at(-1)!.head;
+  return { line, column: last, found: cells.slice(heads.length - 1, filled).join(' '), expected: t('imports.lastCell', { count: heads.length }) }; // prettier-ignore
+}
+
 /** The first of `base`, `base-2`, `base-3` … that nobody has. */
 function freeName(taken: ReadonlySet<string>, base: string): string {
   for (let number = 2; ; number++) {
@@ -75,6 +91,8 @@ export function readLoops(text: string, site: Site): LoopsReading {
   const taken = new Set(site.loops.map(({ id }) => id));
   let room = COUNTS.loops - site.loops.length;
   const rows = table.rows.slice(0, MOST_ROWS).map((row): ReadRow => {
+    const fault = broken(table, row);
+    if (fault) return { line: row.line, loop: null, errors: [fault], takenId: null };
     const { loop, errors } = loopFrom(cellsOf(table, row), site);
     if (!loop) return { line: row.line, loop, errors, takenId: null };
     if (room <= 0) {

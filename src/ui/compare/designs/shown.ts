@@ -1,12 +1,10 @@
 /** Which designs of a site are compared, and what they are called. Pure. */
-import { comparedName, designsCompared, MOST_ON_PAPER } from '#analysis/designs/compared';
+import { comparedName, designsCompared, MOST_ON_PAPER as MOST } from '#analysis/designs/compared';
 import type { DesignId } from '#analysis/designs/results';
 import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
 import { variantsOf } from '#plan/variants';
 
-/** More nobody reads side by side. */
-export const MOST = MOST_ON_PAPER;
 export const LEAST = 2;
 
 /** The present design last, so that it is measured against one that was kept. */

@@ -5,6 +5,7 @@ import type { Loop, Point } from '#plan/schema';
 import { outlineOf } from '#plan/shapes/index';
 import { boxAround } from '#editor/geometry/box';
 import type { LineKind } from './choices.svelte';
+import { movedBy, type Ends } from './ends';
 
 export type SectionPlane = Extract<FieldPlane, { kind: 'section' }>;
 export type PlanPlane = Extract<FieldPlane, { kind: 'plan' }>;
@@ -13,6 +14,7 @@ export interface LineWish {
   readonly line: LineKind;
   readonly angle: number;
   readonly offset: number;
+  readonly ends: Ends | null;
   readonly tape: readonly [Point, Point] | null;
 }
 
@@ -52,7 +54,8 @@ function lineThrough(
   heading: number,
   wish: LineWish
 ): readonly [Point, Point] {
-  const { tape } = wish;
+  const { ends, tape } = wish;
+  if (wish.line === 'ends' && ends) return movedBy(ends, middle);
   if (wish.line === 'tape' && tape && distance(...tape) > SHORTEST) return tape;
   const degrees = directionOf(wish, heading);
   const ahead = rotate([1, 0], degrees);
@@ -79,7 +82,7 @@ export function planOver(loops: readonly Loop[], z_m: number): PlanPlane | null 
 }
 
 /** Degrees counter-clockwise from +x, in [0, 360). */
-export const lineAngle = ({ from, to }: SectionPlane): number => (bearing(from, to) + 360) % 360;
+const lineAngle = ({ from, to }: SectionPlane): number => (bearing(from, to) + 360) % 360;
 
 /** So many nodes in all, as far apart along as upwards. */
 export function netOf(

@@ -20,7 +20,7 @@ export interface Asker {
   drop(): void;
 }
 
-export interface ShownField {
+interface ShownField {
   readonly picture: FieldPicture;
   /** On the same net, with and without the vehicle; null without one. */
   readonly pair: { readonly withVehicle: FieldPicture; readonly bare: FieldPicture } | null;

@@ -1,4 +1,5 @@
 /** Findings and the numbers that may clear them. Pure. */
+import { candidatesFrom } from '#analysis/goal/candidates';
 import type { Finding, Severity } from '#analysis/results';
 import { figuresOf } from '#analysis/sweep/figures-of';
 import type { Figure, FigureKind } from '#analysis/sweep/results';
@@ -47,6 +48,27 @@ export function numbersFor(site: Site, numbers: readonly Variable[], finding: Fi
   return numbers.filter(({ kind, subject }) => !GIVEN.has(kind) && subject !== null && ids.has(subject));
 }
 
+/** What no current depends on: whatever was driven over the loops stays as it is, and a try costs next to nothing. */
+const QUICK: ReadonlySet<VariableKind> = new Set(['tripThreshold', 'measuringTime']);
+/** Of a try of one of them, against any other. */
+const QUICK_SHARE = 0.02;
+
+/** How long a search with this number may take, against one try: what is tried if nothing helps. */
+export function effortOf(site: Site, variable: Variable): number {
+  const experiment = experimentOn(site);
+  const [from, range] = [valueOf(experiment, variable), rangeOf(experiment, variable)];
+  if (from === null || !range) return 0;
+  const [up, down] = candidatesFrom(from, range);
+  return (QUICK.has(variable.kind) ? QUICK_SHARE : 1) * (1 + up.length + down.length);
+}
+
+/** Those that take least come first, so that answers come from the start. */
+export const quickestFirst = (site: Site, variables: readonly Variable[]): readonly Variable[] =>
+  variables
+    .map((variable) => ({ variable, effort: effortOf(site, variable) }))
+    .sort((a, b) => a.effort - b.effort)
+    .map(({ variable }) => variable);
+
 const FIGURES: Readonly<Record<string, FigureKind>> = {
   'low-q': 'q',
   'inductance-range': 'inductance',
@@ -89,5 +111,4 @@ export function shareOf(site: Site, variable: Variable, from: number, to: number
   return Math.abs(to - from) / Math.abs(from);
 }
 
-export const presentOf = (site: Site, variable: Variable): number | null =>
-  valueOf(experimentOn(site), variable);
+const presentOf = (site: Site, variable: Variable): number | null => valueOf(experimentOn(site), variable);

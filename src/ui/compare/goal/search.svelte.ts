@@ -5,6 +5,7 @@ import { experimentOn, withValue } from '#plan/variables/index';
 import type { Variable } from '#plan/variables/variable';
 import type { Site } from '#plan/schema';
 import type { Bench } from '../../bench';
+import { effortOf, quickestFirst } from './goal';
 
 export interface Answer {
   readonly variable: Variable;
@@ -57,10 +58,23 @@ export class Search {
     this.#answers = [];
     this.#share = 0;
     this.#state = 'searching';
-    for (const [n, variable] of variables.entries()) {
+    const asked = quickestFirst(site, variables);
+    const efforts = asked.map((variable) => effortOf(site, variable));
+    const whole = efforts.reduce((sum, effort) => sum + effort, 0);
+    let done = 0;
+    for (const [n, variable] of asked.entries()) {
       this.#trying = variable;
+      const from = done;
+      const show = (share: number) => {
+        if (count === this.#count) this.#share = (from + share * efforts[n]!) / whole;
+      };
+      // of a single number what it brings is put into words afterwards
+      const found = isOfAll ? 1 : FOUND;
       const onShare = (share: number) => {
-        if (count === this.#count) this.#share = (n + share) / variables.length;
+        show(found * share);
+      };
+      const onTold = (share: number) => {
+        show(found + (1 - found) * share);
       };
       const outcome = await this.#bench.ask('seek-goal', { variable, finding }, onShare, { site });
       if (count !== this.#count) return;
@@ -68,10 +82,11 @@ export class Search {
         this.#state = outcome.kind === 'failed' ? { reason: outcome.reason } : 'ended';
         return;
       }
-      const brings = isOfAll ? null : await this.#told(site, variable, outcome.answer);
+      const brings = isOfAll ? null : await this.#told(site, variable, outcome.answer, onTold);
       // somebody may have given it up meanwhile
       if (this.#isOver(count)) return;
       this.#answers = [...this.#answers, { variable, goal: outcome.answer, brings }];
+      done += efforts[n]!;
     }
     this.#state = 'there';
   }
@@ -101,12 +116,17 @@ export class Search {
   }
 
   /** The findings of the changed drawing say themselves what they are. */
-  async #told(site: Site, variable: Variable, goal: Goal): Promise<readonly Finding[] | null> {
+  async #told(
+    site: Site,
+    variable: Variable,
+    goal: Goal,
+    onShare: (share: number) => void
+  ): Promise<readonly Finding[] | null> {
     if (goal.kind !== 'found' || goal.brings.length === 0) return [];
     const changed = withValue(experimentOn(site), variable, goal.to)?.site;
     if (!changed) return null;
     const wish = { designs: [null], pass: null };
-    const outcome = await this.#bench.ask('compare-designs', wish, undefined, { site: changed, desk: DESK });
+    const outcome = await this.#bench.ask('compare-designs', wish, onShare, { site: changed, desk: DESK });
     const [design] = outcome.kind === 'answer' ? outcome.answer : [];
     if (!design) return null;
     // several of one kind about one thing, as of two vehicles that are missed, are told each
@@ -121,3 +141,5 @@ export class Search {
 }
 
 const DESK = 'goal';
+/** The share of the search itself, where what it brings is then put into words. */
+const FOUND = 0.7;

@@ -5,6 +5,8 @@ import type { Site } from '#plan/schema';
 import { experimentOn, rangeOf } from '#plan/variables/index';
 import type { Variable } from '#plan/variables/variable';
 import { format } from '#units/format';
+import { tight } from '../../passing/speed/words';
+import { unbroken } from '../words/unbroken';
 import { isWhole, quantityOf, valueText, variableName } from '../words/variable';
 
 type Found = Extract<Goal, { kind: 'found' }>;
@@ -24,7 +26,7 @@ export const foundText = (site: Site, variable: Variable, { from, to }: Found): 
 export const withinText = (site: Site, variable: Variable, { within }: Found): string =>
   isWhole(variable)
     ? ''
-    : t('goal.within', { step: format(within, quantityOf(variable), site.displayUnits).text });
+    : t('goal.within', { step: tight(format(within, quantityOf(variable), site.displayUnits).text) });
 
 export function reasonText(site: Site, variable: Variable, { reason, least, most }: None): string {
   const name = variableName(site, variable);
@@ -39,5 +41,5 @@ export function reasonText(site: Site, variable: Variable, { reason, least, most
 
 export function bestText(site: Site, variable: Variable, { at, told }: NonNullable<None['best']>): string {
   const place = valueIn(site, variable, at);
-  return told === '' ? t('goal.bestAt', { at: place }) : t('goal.best', { at: place, told });
+  return told === '' ? t('goal.bestAt', { at: place }) : t('goal.best', { at: place, told: unbroken(told) });
 }

@@ -4,7 +4,8 @@ import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
 import type { VariableRange } from '#plan/variables/variable';
 import { figureName, figureText } from '../words/figure';
-import { valueText, variableName } from '../words/variable';
+import { spokenText, valueText, variableName } from '../words/variable';
+import type { doubtsByRow } from './curves';
 
 type Choices = VariableRange['choices'];
 
@@ -22,7 +23,9 @@ export function readingText(
     const value = figureText(site, figure, row[at] ?? null);
     return names.length > 1 ? t('sweep.curveAt', { curve: names[n] ?? '', value }) : value;
   });
-  return t('sweep.at', { x: textOf(site, x.variable, x.values[at]!, choices), value: said.join('; ') });
+  const place = x.values[at]!;
+  const text = spokenText(x.variable, place, textOf(site, x.variable, place, choices));
+  return t('sweep.at', { x: text, value: said.join('; ') });
 }
 
 /** The whole chart in one sentence, by the curve of the design. */
@@ -42,4 +45,15 @@ export function summaryText(
     first: figureText(site, figure, row[0] ?? null),
     last: figureText(site, figure, row.at(-1) ?? null)
   });
+}
+
+/** Whether a row of the table is doubtful: of several curves which of them, of all of them only that it is. */
+export function doubtText(
+  doubts: ReturnType<typeof doubtsByRow>,
+  names: readonly string[],
+  at: number
+): string {
+  const doubted = names.filter((_, row) => doubts.has(row, at));
+  if (doubted.length === 0) return '';
+  return doubted.length === names.length ? t('sweep.yes') : doubted.join('; ');
 }

@@ -1,5 +1,5 @@
 /** From a sweep to what a chart draws: ranges, lines with gaps, and what stands under a place. Pure. */
-import type { FigureLimit, SweepPicture, SweptFigure } from '#analysis/sweep/results';
+import type { FigureLimit, SweepPicture, SweepPoint, SweptFigure } from '#analysis/sweep/results';
 import type { ScaleKind } from './axis';
 
 /** Room above and below what is drawn, as a share of it. */
@@ -73,6 +73,12 @@ export function linePath(
     }
   });
   return path;
+}
+
+/** Which points are doubtful: by row and place. */
+export function doubtsByRow(points: readonly SweepPoint[]) {
+  const known = new Set(points.map(({ row, at }) => `${row} ${at}`));
+  return { has: (row: number, at: number): boolean => known.has(`${row} ${at}`) };
 }
 
 /** Index of the value nearest to a place. */

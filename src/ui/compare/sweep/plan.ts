@@ -14,7 +14,7 @@ import { spanOf, valuesOf, type Use } from './spans';
 export const MOST_FIGURES = 3;
 
 /** A number with what it can be and what it is run through. */
-export interface Chosen {
+interface Chosen {
   readonly variable: Variable;
   readonly range: VariableRange;
   readonly span: Span;

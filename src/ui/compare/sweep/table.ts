@@ -7,7 +7,9 @@ import { experimentOn, rangeOf } from '#plan/variables/index';
 import type { QuantityKind } from '#units/kind';
 import { figureName, quantityOfFigure } from '../words/figure';
 import { choiceName, quantityOf, variableName } from '../words/variable';
+import { doubtText } from './chart-words';
 import { curveNames } from './curve-names';
+import { doubtsByRow } from './curves';
 
 /** Units in which values are kept, whatever is shown. */
 const SI: Readonly<Partial<Record<QuantityKind, string>>> = {
@@ -32,14 +34,15 @@ export function sweepTable(site: Site, picture: SweepPicture, title: string): Ta
   const { x, figures, doubtful } = picture;
   const { variable } = x;
   const choices = rangeOf(experimentOn(site), variable)?.choices ?? null;
-  const names = curveNames(site, picture);
+  // a file has plain spaces
+  const names = curveNames(site, picture).map((name) => name.replaceAll('\u00a0', ' '));
   const first: Column = choices
     ? { head: variableName(site, variable), kind: 'text' }
     : headed(variableName(site, variable), quantityOf(variable), '');
   const columns = figures.flatMap(({ figure, values }) =>
     values.map((_, n) => headed(figureName(site, figure), quantityOfFigure(figure), names[n] ?? ''))
   );
-  const isDoubtful = new Set(doubtful);
+  const doubts = doubtsByRow(doubtful);
   const doubt: readonly Column[] =
     doubtful.length > 0 ? [{ head: t('sweep.doubtColumn'), kind: 'text' as const }] : [];
   return {
@@ -48,7 +51,7 @@ export function sweepTable(site: Site, picture: SweepPicture, title: string): Ta
     rows: x.values.map((value, k) => [
       choices ? choiceName(site, variable, choices[Math.round(value)] ?? '') : value,
       ...figures.flatMap(({ values }) => values.map((row) => row[k] ?? null)),
-      ...(doubt.length > 0 ? [isDoubtful.has(value) ? t('sweep.yes') : null] : [])
+      ...(doubt.length > 0 ? [doubtText(doubts, names, k) || null] : [])
     ])
   };
 }

@@ -1,4 +1,5 @@
 /** A result of the drawing in words, and its values as people read them. */
+import { withoutRemainder } from '#analysis/sweep/remainder';
 import type { Figure, FigureKind, FigureLimit } from '#analysis/sweep/results';
 import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
@@ -6,6 +7,7 @@ import { format } from '#units/format';
 import type { QuantityKind } from '#units/kind';
 import { times } from '../../frequencies/remedies';
 import { circuitName, loopName, vehicleName } from '../../names';
+import { tight } from '../../passing/speed/words';
 import { moneyText } from '../../quantities/wording';
 
 const KINDS: Readonly<Record<FigureKind, QuantityKind>> = {
@@ -41,7 +43,7 @@ const nameIn = (site: Site, id: string): string =>
   site.circuits.some((circuit) => circuit.id === id) ? circuitName(site, id) : loopName(site, id);
 
 /** "Response −ΔL/L to Car, worst path". */
-export function resultName(site: Site, figure: Figure): string {
+function resultName(site: Site, figure: Figure): string {
   const vehicle = figure.vehicle === undefined ? t('sweep.someVehicle') : vehicleName(site, figure.vehicle);
   const path = t(`sweep.path.${figure.path ?? 'worst'}`);
   const other = nameIn(site, figure.other ?? '');
@@ -79,11 +81,15 @@ export const figureName = (site: Site, figure: Figure): string =>
     ? resultName(site, figure)
     : t('sweep.figureOf', { result: resultName(site, figure), subject: nameIn(site, figure.subject) });
 
+/** Not broken between a number and its unit. */
 export function figureText(site: Site, figure: Figure, value: number | null): string {
   if (value === null) return t('sweep.noValue');
-  if (IN_THRESHOLDS.has(figure.kind)) return times(value);
-  if (figure.kind === 'cost') return moneyText(value, site.estimate?.currency ?? null);
-  return format(value, quantityOfFigure(figure), site.displayUnits).text;
+  if (IN_THRESHOLDS.has(figure.kind)) return tight(times(value));
+  if (figure.kind === 'cost') return tight(moneyText(value, site.estimate?.currency ?? null));
+  const quantity = quantityOfFigure(figure);
+  return tight(
+    format(quantity === 'ratio' ? withoutRemainder(value) : value, quantity, site.displayUnits).text
+  );
 }
 
 export const limitText = (site: Site, figure: Figure, { kind, value }: FigureLimit): string =>

@@ -4,10 +4,11 @@ import { cableOf } from '#plan/catalogue/cables';
 import { wireOf } from '#plan/catalogue/wires';
 import type { Site } from '#plan/schema';
 import type { Variable, VariableKind, VariableRange } from '#plan/variables/variable';
-import { INCH } from '#units/constants';
+import { FOOT } from '#units/constants';
 import { format } from '#units/format';
 import type { QuantityKind } from '#units/kind';
 import { circuitName, loopName, nameOf, vehicleName } from '../../names';
+import { tight } from '../../passing/speed/words';
 
 const KINDS: Readonly<Record<VariableKind, QuantityKind>> = {
   turns: 'count',
@@ -115,7 +116,7 @@ export function choiceName(site: Site, { kind }: Variable, choice: string): stri
   return entry ? nameOf(entry) : choice;
 }
 
-/** "3", "1.80 m", "AWG 14": a value by itself. */
+/** "3", "1.80 m", "AWG 14": a value by itself, not broken between a number and its unit. */
 export function valueText(
   site: Site,
   variable: Variable,
@@ -124,14 +125,30 @@ export function valueText(
 ): string {
   const choice = choices?.[Math.round(value)];
   if (choice !== undefined) return choiceName(site, variable, choice);
-  return format(value, quantityOf(variable), site.displayUnits).text;
+  return tight(format(value, quantityOf(variable), site.displayUnits).text);
 }
 
-/** Sixteenths of an inch are as fine as anybody reads off a slider. */
-const READ = INCH / 16;
+const OF_TURNS: ReadonlySet<VariableKind> = new Set(['turns', 'shortedTurns']);
 
-/** The same where nobody has to keep to the last digit: feet and inches without decimals. */
-export const readableText: typeof valueText = (site, variable, value, choices) =>
-  site.displayUnits === 'imperial' && quantityOf(variable) === 'length'
-    ? valueText(site, variable, Math.round(value / READ) * READ, choices)
-    : valueText(site, variable, value, choices);
+/** "3 turns" in place of a bare "3", where no name of the number stands beside its text. */
+export const spokenText = ({ kind }: Variable, value: number, text: string): string =>
+  OF_TURNS.has(kind) ? tight(t('wiring.turns', { count: value })) : text;
+
+/** The unit of a length as it is said, and not built; null for what is none. */
+function saidIn(kind: QuantityKind, value: number): string | null {
+  if (kind === 'smallLength') return 'in';
+  if (kind !== 'length') return null;
+  return value !== 0 && Math.abs(value) < FOOT ? 'in' : 'ft';
+}
+
+/**
+ * The same where nobody has to keep to the last digit, as in an experiment: feet or inches with decimals, and beside them
+ * the metric length, which is the round one: "3.28 ft (1.00 m)".
+ */
+export const readableText: typeof valueText = (site, variable, value, choices) => {
+  const kind = quantityOf(variable);
+  const unit = saidIn(kind, value);
+  if (site.displayUnits !== 'imperial' || unit === null) return valueText(site, variable, value, choices);
+  const said = format(value, kind, 'imperial', { unit, digits: 3 }).text;
+  return tight(`${said} (${format(value, kind, 'metric').text})`);
+};

@@ -30,6 +30,10 @@ const NAME = 'readings';
 /** Milliseconds between two looks at the clock. */
 const TICK = 10_000;
 
+/** What is ticked on the form: in hand today. */
+export const instrumentsInHand = ({ drafts }: Pick<Bench, 'drafts'>): readonly string[] =>
+  formFrom(drafts.read(NAME), '').conditions.instruments;
+
 export type Kept =
   | { readonly kind: 'kept' }
   | { readonly kind: 'nothing' }

@@ -1,4 +1,5 @@
 /** From curves of a pass to a picture: ranges, lines, and what stands under a pointer. Pure. */
+import { scaleLinear } from 'd3-scale';
 import { responseAt } from '#analysis/passing/zones';
 import type { PassCurve, PassPicture } from '#analysis/passing/results';
 
@@ -91,11 +92,15 @@ export function nearestCurve(
   return best;
 }
 
-/** Round places along the way in a unit of so many metres. */
-export const ticksIn =
-  (metres: number, ticks: (from: number, to: number) => readonly number[]) =>
-  ([from, to]: readonly [number, number]): readonly number[] =>
-    ticks(from / metres, to / metres).map((tick) => tick * metres);
+/** About so many places, metres, that are round numbers in a unit of `metres`. */
+export const roundPlaces = (
+  [from, to]: readonly [number, number],
+  metres: number,
+  most: number
+): readonly number[] =>
+  scaleLinear([from / metres, to / metres], [0, 1])
+    .ticks(most)
+    .map((tick) => tick * metres);
 
 export interface Placed {
   readonly text: 'after' | 'before' | 'inside' | 'none';

@@ -7,7 +7,7 @@ import type { Estimate, Site } from '#plan/schema';
 import type { QuantityKind, UnitSystem } from '#units/kind';
 import { perLengthShown, perLengthStored } from './price-unit';
 
-export interface Reckoned {
+interface Reckoned {
   readonly label: Extract<MessageKey, PlainMessageKey>;
   readonly kind: QuantityKind;
   /** As the field takes it; null while the usual holds. */

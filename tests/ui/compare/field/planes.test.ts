@@ -12,7 +12,7 @@ const LOOP: Loop = {
   tail: { length: 0 },
   shape: { kind: 'rectangle', centre: [5, 3], width: 1.8, length: 2.4, rotation: 0, cornerCut: 0 }
 };
-const USUAL: LineWish = { line: 'across', angle: 0, offset: 0, tape: null };
+const USUAL: LineWish = { line: 'across', angle: 0, offset: 0, ends: null, tape: null };
 const through = (wish: Partial<LineWish>) => sectionThrough([LOOP], [5, 3], 90, { ...USUAL, ...wish });
 
 describe('the plane of a section', () => {
@@ -40,6 +40,12 @@ describe('the plane of a section', () => {
     const { from, to } = through({ line: 'angle', angle: 30 });
     expect(Math.atan2(to[1] - from[1], to[0] - from[0])).toBeCloseTo(Math.PI / 6, 9);
     expect(through({ line: 'tape', tape: [[0, 0], [8, 6]] })).toMatchObject({ from: [0, 0], to: [8, 6] }); // prettier-ignore
+  });
+
+  it('has ends of its own, which go along with the loop', () => {
+    expect(through({ line: 'ends', ends: [[-2, -1], [3, 1]] })).toMatchObject({ from: [3, 2], to: [8, 4] }); // prettier-ignore
+    const elsewhere = sectionThrough([LOOP], [7, 3], 90, { ...USUAL, line: 'ends', ends: [[-2, -1], [3, 1]] }); // prettier-ignore
+    expect(elsewhere).toMatchObject({ from: [5, 2], to: [10, 4] });
   });
 
   it('keeps a direction where the tape has none', () => {
