@@ -96,12 +96,16 @@ test('a lesson of one’s own with a fault is refused with the place, and opens 
     dialog.getByLabel('Open a lesson from a file').setInputFiles({
       name: 'mine.json',
       mimeType: 'application/json',
-      buffer: Buffer.from(JSON.stringify(lesson))
+      buffer: Buffer.from(typeof lesson === 'string' ? lesson : JSON.stringify(lesson))
     });
   await choose({ ...own, site: { ...own.site, loops: [{ ...own.site.loops[0], turns: 0 }] } });
   const refusal = dialog.getByRole('alert');
   await expect(refusal).toContainText('“mine.json” is not a lesson');
   await expect(refusal.getByRole('rowheader')).toHaveText(['site.loops[0].turns']);
+  await choose(
+    JSON.stringify(own, null, 1).replace('"format": "kerfline-lesson",', '"format": "kerfline-lesson"')
+  );
+  await expect(refusal).toContainText('line 3, column 2');
   await choose(own);
   await expect(dialog.getByRole('heading', { name: 'Turns of my own' })).toBeFocused();
   await dialog.getByRole('radio').nth(1).check();

@@ -31,7 +31,7 @@ interface Sink {
   write(content: string | Uint8Array): unknown;
 }
 
-export interface Streams {
+interface Streams {
   readonly out: Sink;
   readonly err: Sink;
 }

@@ -81,6 +81,28 @@ function overlaps({ predictions }: Lesson): readonly Problem[] {
   );
 }
 
+/** A condition that no figure can meet. */
+const empty = ({ predictions }: Lesson): readonly Problem[] =>
+  predictions.flatMap(({ when: { atLeast = -Infinity, below = Infinity } }, index) =>
+    atLeast < below
+      ? []
+      : [
+          problem(
+            ['predictions', index, 'when', 'below'],
+            String(below),
+            t('lesson.above', { least: String(atLeast) })
+          )
+        ]
+  );
+
+/** A value that stands twice would be two places of one slider. */
+const repeated = (values: readonly number[], path: Path): readonly Problem[] =>
+  values.flatMap((value, index) =>
+    values.indexOf(value) < index
+      ? [problem([...path, 'values', index], String(value), t('lesson.once'))]
+      : []
+  );
+
 export function lessonConflicts(lesson: Lesson): readonly Problem[] {
   const { experiment, measures, predictions, explanation, published } = lesson;
   const known = new Set(Object.keys(measures));
@@ -101,6 +123,9 @@ export function lessonConflicts(lesson: Lesson): readonly Problem[] {
         ? []
         : [problem(['predictions', index, 'when', 'measure'], inWords(when.measure), t('lesson.measureName'))]
     ),
+    ...repeated(experiment.x.values, ['experiment', 'x']),
+    ...repeated(experiment.family?.values ?? [], ['experiment', 'family']),
+    ...empty(lesson),
     ...overlaps(lesson),
     ...wordsConflicts(lesson.title, ['title']),
     ...wordsConflicts(lesson.question, ['question']),

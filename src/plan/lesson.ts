@@ -90,9 +90,9 @@ export function readLesson(text: string): LessonReading {
 
   const fields = [...fieldProblems(raw), ...infinite];
   const site = isObject(raw['site']) ? readSiteValue(raw['site']) : null;
-  const problems = [...fields, ...(site && !site.ok ? site.problems.map(inSite) : [])];
-  if (problems.length > 0 || !site?.ok) return refused(problems);
+  const inTheSite = site && !site.ok ? site.problems.map(inSite) : [];
+  if (fields.length > 0 || !site) return refused([...fields, ...inTheSite]);
   const lesson = schema.parse(raw);
-  const conflicts = lessonConflicts(lesson);
-  return conflicts.length > 0 ? refused(conflicts) : { ok: true, lesson, site: site.site };
+  const problems = [...inTheSite, ...lessonConflicts(lesson)];
+  return problems.length > 0 || !site.ok ? refused(problems) : { ok: true, lesson, site: site.site };
 }

@@ -16,6 +16,10 @@ export const pixelsOf = ({
 export const isMissing = ({ picture, lines }: Pick<Underlay, 'picture' | 'lines'>): boolean =>
   picture === null && lines === undefined;
 
+/** Pictures among what lies under the plan: on paper and in drawings for others there are none, only lines. */
+export const picturesUnder = ({ underlays }: Pick<Site, 'underlays'>): number =>
+  underlays.filter(({ lines }) => lines === undefined).length;
+
 /** Pixels of a picture that two points must lie apart to mean anything; a share of a drawing, whose unit may be a metre. */
 export const leastSpan = ({ lines }: Pick<Underlay, 'lines'>): number =>
   lines ? Math.max(lines.width, lines.height) / 2_000 : 3;

@@ -18,7 +18,7 @@ const PLATE = { padding: 4, height: 1.44 } as const;
 /** How much wider a bold text is. */
 export const BOLD = 1.1;
 
-export const isStreak = (obstacle: Obstacle): obstacle is Streak => 'from' in obstacle;
+const isStreak = (obstacle: Obstacle): obstacle is Streak => 'from' in obstacle;
 
 export const areaOf = (box: Box): number =>
   Math.max(0, box.right - box.left) * Math.max(0, box.top - box.bottom);

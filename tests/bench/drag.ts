@@ -60,7 +60,7 @@ export const measureDrag = async (): Promise<void> => {
     await page.addInitScript(watch);
     await openDrawing(page, drawing());
     await lookAtLoop(page, 'Loop 98');
-    await dragAbout(page, MOVES, 40, () =>
+    await dragAbout(page, { moves: MOVES, pause: 40, from: [0, 0] }, () =>
       page.evaluate(() => {
         (window as unknown as Watched).works = [];
       })

@@ -30,15 +30,22 @@ export const lookAtLoop = async (page: Page, name: string): Promise<void> => {
   await page.keyboard.press('-');
 };
 
-/** Drags what lies in the middle of the plan about it, a move every `pause` milliseconds, and lets go where it is. */
+interface Gesture {
+  readonly moves: number;
+  /** Milliseconds between them. */
+  readonly pause: number;
+  /** Pixels from the middle of the plan. */
+  readonly from: readonly [x: number, y: number];
+}
+
+/** Drags what lies there about it, and holds it. */
 export const dragAbout = async (
   page: Page,
-  moves: number,
-  pause: number,
+  { moves, pause, from }: Gesture,
   onGrabbed: () => Promise<void>
 ): Promise<void> => {
   const plan = (await page.getByRole('application').boundingBox())!;
-  const [x, y] = [plan.x + plan.width / 2, plan.y + plan.height / 2];
+  const [x, y] = [plan.x + plan.width / 2 + from[0], plan.y + plan.height / 2 + from[1]];
   await page.mouse.move(x, y);
   await page.mouse.down();
   await page.mouse.move(x + 5, y + 5);

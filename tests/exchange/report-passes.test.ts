@@ -1,11 +1,11 @@
 /** Vehicles that pass, heights and calls, as text and as rows. */
-import { spawnSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
 import type { CallSummary } from '#analysis/calls/results';
 import type { DetectionHeight, PassReadout } from '#analysis/passing/results';
 import type { Report } from '#exchange/report';
 import { reportCsv } from '#exchange/report-csv';
 import { reportText } from '#exchange/report-text';
+import { report as ran } from '../cli/command';
 
 const pass: PassReadout = {
   circuit: 'C1',
@@ -94,13 +94,9 @@ describe('passes in the table', () => {
 });
 
 describe('the report as a document', () => {
-  it('carries passes, heights and calls of a whole site, drops negative', () => {
-    const run = spawnSync(
-      process.execPath,
-      ['--import', 'tsx', 'src/cli/report.ts', 'samples/calls-that-miscount.kerfline.json'],
-      { encoding: 'utf8', maxBuffer: 1 << 28 }
-    );
-    const whole = JSON.parse(run.stdout) as Report;
+  it('carries passes, heights and calls of a whole site, drops negative', async () => {
+    const { out } = await ran('samples/calls-that-miscount.kerfline.json');
+    const whole = JSON.parse(out.toString()) as Report;
     const twice = whole.passes.filter(({ detections }) => detections > 1);
     expect(new Set(twice.map(({ vehicle }) => vehicle))).toEqual(new Set(['lorry-articulated']));
     for (const each of whole.passes) expect(each.deltaLOverL).toBe(-each.response);

@@ -96,6 +96,14 @@ const rows: readonly Row[] = [
     'ranges of which only one can hold',
     'predictions[1].when'
   ],
+  [
+    'predictions[1].when',
+    { measure: 'times', atLeast: 4, below: 3 },
+    '3',
+    'a number above 4, where the range begins',
+    'predictions[1].when.below'
+  ],
+  ['experiment.x.values', [1, 2, 2, 4], '2', 'each value once', 'experiment.x.values[2]'],
   ['explanation[0].en', 'It grows {often} times.', '"often" in braces', MEASURE_OR_LENGTH],
   ['explanation[0].en', 'It is {2 ft} wide.', '"2 ft" in braces', MEASURE_OR_LENGTH],
   ['question.en', 'From {two} to {four}?', '"two" in braces', LENGTH_ALONE],
@@ -130,6 +138,18 @@ describe('a lesson with a slip is refused with its place', () => {
   it('but not where a length stands in any of its texts', () => {
     for (const path of ['title.en', 'question.en', 'predictions[0].says.en', 'explanation[0].en'])
       expect(spoilt(path, 'At {20 cm}, {1.25 m} and {6 mm}')).toEqual([]);
+  });
+
+  it('with the places in its site and in the rest of it at once', () => {
+    const document = withValue(
+      withValue(soundLesson(), 'site.loops[0].turns', 0),
+      'predictions[0].when.measure',
+      'none'
+    );
+    expect(problemsOf(document).map(({ path }) => path)).toEqual([
+      'site.loops[0].turns',
+      'predictions[0].when.measure'
+    ]);
   });
 
   it('that has a family and designs at once', () => {

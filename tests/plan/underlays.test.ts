@@ -16,7 +16,7 @@ import {
 } from '#plan/edits/index';
 import { bearing, distance } from '#plan/geometry/points';
 import type { Picture, Point, Site, Underlay } from '#plan/schema';
-import { pixelOnPlan, pixelUnder, withPicturesOf, withoutPictures } from '#plan/underlays';
+import { picturesUnder, pixelOnPlan, pixelUnder, withPicturesOf, withoutPictures } from '#plan/underlays';
 import { siteWith, square } from '../editor/sites';
 
 const picture: Picture = { mediaType: 'image/png', data: 'iVBORw0KGgo=', width: 640, height: 480 };
@@ -240,5 +240,17 @@ describe('the bytes of a picture in a file', () => {
     expect(only(filled)).toMatchObject({ picture, opacity: 0.3 });
     expect(withPicturesOf(site, without)).toBe(site);
     expect(withPicturesOf(without, emptySite())).toBe(without);
+  });
+});
+
+describe('pictures under the plan', () => {
+  it('are told from lines, missing ones counted', () => {
+    const lines = { width: 4, height: 3, paths: [[[0, 0], [4, 3]]] } as unknown as Underlay['lines']; // prettier-ignore
+    const { site } = siteOver(emptySite());
+    const [first] = site.underlays as [Underlay];
+    const traced = { ...first, id: 'traced', picture: null, lines };
+    const missing = { ...first, id: 'missing', picture: null };
+    expect(picturesUnder({ underlays: [first, traced, missing] })).toBe(2);
+    expect(picturesUnder({ underlays: [traced] })).toBe(0);
   });
 });

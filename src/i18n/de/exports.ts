@@ -17,6 +17,10 @@ export const exports = {
   'exports.title': 'Exportieren',
   'exports.intro':
     'Dateien für andere, in diesem Browser aus der Anlage gemacht, wie sie jetzt gezeichnet ist.',
+  'exports.noPictures': {
+    one: 'Das Bild unter dem Plan ist in keiner davon; in der gesicherten Anlage ist es.',
+    other: 'Die {count} Bilder unter dem Plan sind in keiner davon; in der gesicherten Anlage sind sie.'
+  },
   'exports.sheet': 'Blatt',
   'exports.sheetFor':
     'Zum Drucken und zum Mitnehmen auf die Straße: Plan im Maßstab, Tabellen, Verdrahtung, Vorsichtsmaßnahmen.',

@@ -13,6 +13,8 @@ export const lessonReading = {
   'lesson.placeIn': 'eine Stelle in {list}, 0 bis {most}',
   'lesson.curve': 'eine Kurve des Versuchs, 0 bis {most}',
   'lesson.overlaps': 'ein Bereich, der sich mit dem von {place} überschneidet',
+  'lesson.above': 'eine Zahl über {least}, wo der Bereich beginnt',
+  'lesson.once': 'jeden Wert einmal',
   'lesson.apart': 'Bereiche, von denen nur einer zutreffen kann',
   'lesson.eitherFamily': 'entweder eine Kurvenschar oder Entwürfe',
   'lesson.variant': 'die Kennung einer Variante der Anlage oder null',

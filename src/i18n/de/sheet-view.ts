@@ -25,6 +25,10 @@ export const sheetView = {
   'sheetView.part.cutting': 'Schnittplan',
   'sheetView.part.cautions': 'Warnhinweise',
   'sheetView.comparesDesigns': 'Entwürfe im Vergleich',
+  'sheetView.noPictures': {
+    one: 'Das Bild unter dem Plan wird nicht gedruckt; Linien einer Zeichnung schon.',
+    other: 'Die {count} Bilder unter dem Plan werden nicht gedruckt; Linien einer Zeichnung schon.'
+  },
   'sheetView.title': 'Schriftfeld',
   'sheetView.number': 'Blattnummer',
   'sheetView.revision': 'Stand',

@@ -14,6 +14,10 @@ export const exports = {
 
   'exports.title': 'Export',
   'exports.intro': 'Files for others, made in this browser from the site as it is drawn now.',
+  'exports.noPictures': {
+    one: 'The picture under the plan is in none of them; the saved site has it.',
+    other: 'The {count} pictures under the plan are in none of them; the saved site has them.'
+  },
   'exports.sheet': 'Sheet',
   'exports.sheetFor': 'To print and to take to the road: plan at a true scale, tables, wiring, cautions.',
   'exports.plan': 'Plan',

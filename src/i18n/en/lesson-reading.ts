@@ -13,6 +13,8 @@ export const lessonReading = {
   'lesson.placeIn': 'a place in {list}, 0 to {most}',
   'lesson.curve': 'a curve of the experiment, 0 to {most}',
   'lesson.overlaps': 'a range that overlaps that of {place}',
+  'lesson.above': 'a number above {least}, where the range begins',
+  'lesson.once': 'each value once',
   'lesson.apart': 'ranges of which only one can hold',
   'lesson.eitherFamily': 'either a family or designs',
   'lesson.variant': 'the id of a variant of the site, or null',

@@ -23,6 +23,10 @@ export const sheetView = {
   'sheetView.part.cutting': 'Cutting plan',
   'sheetView.part.cautions': 'Cautions',
   'sheetView.comparesDesigns': 'Designs compared',
+  'sheetView.noPictures': {
+    one: 'The picture under the plan is not printed; lines from a drawing are.',
+    other: 'The {count} pictures under the plan are not printed; lines from a drawing are.'
+  },
   'sheetView.title': 'Title block',
   'sheetView.number': 'Sheet number',
   'sheetView.revision': 'Revision',

@@ -4,7 +4,7 @@
 import { atNought, fillMatrix, imagesIn, sizeOf, type Meshed } from './body-matrix';
 import type { Part, PlatePart } from './parts';
 import { meshPlate, type PlateMesh } from './plate-mesh';
-import { ringPath, type RingPath } from './ring';
+import { ringPath } from './ring';
 import { factorBlocks, type SymmetryBlock } from './symmetry';
 
 export interface Body extends Meshed {

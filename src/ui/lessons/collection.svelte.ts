@@ -15,7 +15,8 @@ export interface OpenLesson {
 
 export interface RefusedLesson {
   readonly name: string;
-  readonly problems: readonly Pick<Problem, 'path' | 'found' | 'expected'>[];
+  /** `message`: the whole sentence, where it says more, such as the line of a text that is no JSON. */
+  readonly problems: readonly (Omit<Problem, 'message'> & Partial<Pick<Problem, 'message'>>)[];
 }
 
 /** How a lesson ended: the prediction that was chosen came true, or another or none did. */

@@ -60,7 +60,8 @@ const namesWithin = (site: Site, view: Viewport, theme: Theme): readonly Drawing
 
 /** Lines from labels to several loops would cross: where labels find no place within, the names must do. */
 function labelsOf(site: Site, view: Viewport, theme: Theme): readonly Drawing[] {
-  const labels = paperLabels(site, view, theme, []);
+  const vehicles = site.probes.flatMap((probe) => boxAround(onScreen(view, bodyOf(site, probe))) ?? []);
+  const labels = paperLabels(site, view, theme, vehicles);
   const leaders = labels.filter(({ kind }) => kind === 'line');
   if (site.loops.length > 1 && leaders.length > 0) return namesWithin(site, view, theme);
   return [...leaders, ...labels.filter(({ kind }) => kind !== 'line')];

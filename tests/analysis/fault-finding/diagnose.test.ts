@@ -142,6 +142,15 @@ describe('a diagnosis', () => {
     expect(diagnosed([{ circuit: 'C1', testPoint: 'cabinet' }]).fits).toBe(false);
   });
 
+  it('does not say that readings fit where a meter showed nothing, even if that is most likely a slip', () => {
+    const [once] = readingsUnder([], [AT_CABINET]);
+    const { q, ...rest } = once!;
+    expect(q).toBeGreaterThan(1);
+    const answer = diagnosed([{ ...rest, overRange: ['q'] }]);
+    expect(firstOf(answer)).toBe('nothing wrong');
+    expect(answer.fits).toBe(false);
+  });
+
   it('gives probabilities that add up to one with what is left out', () => {
     const answer = diagnosed(readingsUnder([fault('missing loop', 'L1')], [AT_CABINET]));
     const sum = answer.causes.reduce((all, { probability }) => all + probability, 0);
@@ -211,6 +220,9 @@ describe('a diagnosis', () => {
     expect(answer.fits).toBe(true);
     expect(firstOf(answer)).toBe('nothing wrong');
     expect(answer.assumptions.map(({ key }) => key)).toContain('assumed.repeats');
+    // of a log without end the newest sixty
+    expect(answer.figures.at(0)!.reading).toBe(40);
+    expect(answer.figures.at(-1)!.reading).toBe(99);
   });
 
   it('holds later readings against those of commissioning day', () => {

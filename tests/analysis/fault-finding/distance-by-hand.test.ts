@@ -14,12 +14,15 @@ const OHMS = 0.02;
 const HENRIES = 7e-7;
 /** Common practice, as the room itself says: metal on metal. */
 const CONTACT = 0.3;
-/** Of the site: how far its lead-ins may be off, metres; none here. */
-const exact = { ...site, tolerances: { ...site.tolerances, leadInLength_m: 0 } };
+/** Of the site: how far its lead-ins may be off, metres. */
+const sure = (leadInLength_m: number) => ({
+  ...site,
+  tolerances: { ...site.tolerances, leadInLength_m }
+});
 
 /** Past the short nothing is read; what a spread is asked for does not stray. */
 const prepared: Pick<Prepared, 'site' | 'leadInLength_m' | 'predict' | 'spread'> = {
-  site: exact,
+  site: sure(0),
   leadInLength_m: TOTAL,
   predict: ([short], asked) =>
     asked.map(({ quantity }) => {
@@ -111,5 +114,15 @@ describe('two distances', () => {
     expect(keys(ohms(1), henries(54 * HENRIES))).toEqual(['distance.disagree', 'distance.disagree']);
     expect(keys(ohms(1), henries(33 * HENRIES))).toContain('distance.agree');
     expect(keys(ohms(1), henries(52 * HENRIES))).toContain('distance.agree');
+  });
+
+  it('may lie apart by what the length of the lead-in is not known to', () => {
+    const loose = { ...scene, prepared: { ...prepared, site: sure(2) } } as unknown as Scene;
+    const said = (metres: number) =>
+      distancesOf(loose, likely('short in lead-in'), [ohms(1), henries(metres * HENRIES)]).map(
+        ({ told }) => told.key
+      );
+    for (const metres of [31, 54]) expect(said(metres)).toContain('distance.agree');
+    for (const metres of [29, 56]) expect(said(metres)).toContain('distance.disagree');
   });
 });

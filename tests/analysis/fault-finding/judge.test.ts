@@ -107,9 +107,10 @@ describe('what was meant', () => {
   test('a true fault is not taken for a slip: a small resistance stays low though the meter’s floor is wide', () => {
     const held = { value: 1.2, low: 1.1, high: 1.3, limits: [] };
     expect(judge('resistanceDc_ohm', 0.5, held, USUAL_ACCURACY.resistanceDc_ohm).verdict).toBe('low');
-    // 40 mΩ would lie within the floor of a tenth of an ohm around the 0.18 Ω of a single loop; 40 Ω is no slip
+    // 90 mΩ lies within the floor of a tenth of an ohm around the 0.18 Ω of a single loop; 90 Ω is no slip all the same
     const loop = { value: 0.18, low: 0.17, high: 0.19, limits: [] };
-    expect(judge('resistanceDc_ohm', 40, loop, USUAL_ACCURACY.resistanceDc_ohm).verdict).toBe('high');
+    expect(judge('resistanceDc_ohm', 0.09, loop, USUAL_ACCURACY.resistanceDc_ohm).verdict).toBe('fits');
+    expect(judge('resistanceDc_ohm', 90, loop, USUAL_ACCURACY.resistanceDc_ohm).verdict).toBe('high');
   });
 });
 

@@ -188,6 +188,22 @@ it('says how far it is', () => {
   expect(shares.length).toBeGreaterThan(100);
 });
 
+it('says how far it is to the end, also while it looks at what the change brings', () => {
+  const shallow = withLoop(one, { slot: { depth: 0.02, width: 0.008, relativePermittivity: 4 } });
+  const wish = { variable: { kind: 'slotDepth', subject: 'L1' }, finding: refIn(shallow, 'cover', 'L1') } as const; // prettier-ignore
+  const shares = [...seekGoalInSteps(shallow, wish, createMeans())].filter(
+    (each) => typeof each === 'number'
+  );
+  expect(shares.at(-1)).toBe(1);
+  expect([...shares].sort((a, b) => a - b)).toEqual(shares);
+  // all findings before, and all after
+  for (const [from, to] of [
+    [0.8, 0.9],
+    [0.9, 1]
+  ] as const)
+    expect(shares.filter((share) => share > from && share < to).length).toBeGreaterThan(3);
+}, 30_000);
+
 describe('against every value tried', () => {
   /** A drawing of one loop with as many things wrong as the numbers happen to make. */
   const drawing = fc.record({

@@ -52,6 +52,9 @@ describe('figure of eight', () => {
   it('its halves cancel from afar', () => {
     // the field falls one power faster, over a distance of several half widths, and it counts twice
     expect(of('farShare')).toBeLessThan(0.25);
+    const { picture } = outcomeOfLesson('figure-of-eight');
+    const [rectangle, eight] = picture.figures[0]!.values.map((row) => row[picture.x.values.indexOf(2.5)]!);
+    expect(of('farShare')).toBeCloseTo(eight! / rectangle!, 9);
   });
 
   it('answers less to a car than the rectangle: Day et al., TRB 2009, paper 09-0018 (a comparison: less)', () => {
@@ -118,6 +121,8 @@ describe('steel', () => {
     expect(of('compared')).toBeLessThan(0.5);
     // what counts as “without steel”
     const { picture } = outcomeOfLesson('steel');
+    const car = picture.figures[0]!.values[0] as number[];
+    expect(of('carLeft')).toBeCloseTo(car[0]! / car.at(-1)!, 9);
     const [deepest, before] = [...(picture.figures[1]!.values[0] as number[])].reverse();
     within(deepest! / before!, 1, 1.02);
   });

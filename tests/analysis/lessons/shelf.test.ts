@@ -2,8 +2,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { spoken, told } from '#analysis/lessons/told';
+import { FIGURE_KINDS } from '#analysis/sweep/results';
+import { builtInCables } from '#plan/catalogue/cables';
+import { builtInWires } from '#plan/catalogue/wires';
 import { namesIn } from '#plan/lesson-conflicts';
 import type { Lesson, Words } from '#plan/lesson';
+import { VARIABLE_KINDS } from '#plan/variables/variable';
 import { computed, folder, opened, outcomeOfLesson, shelf } from './shelf';
 
 const textsOf = ({ title, question, predictions, explanation, published }: Lesson): readonly Words[] => [
@@ -92,6 +96,15 @@ describe('the shelf', () => {
 describe('the instructions', () => {
   const text = readFileSync(new URL('README.md', folder), 'utf8');
   const [, example] = /```json\n([\s\S]*?)```/u.exec(text)!;
+
+  it('name wires and cables in the order in which a lesson counts them', () => {
+    for (const ids of [builtInWires, builtInCables].map((list) => list.map(({ id }) => `\`${id}\``)))
+      expect(text).toContain(ids.join(', '));
+  });
+
+  it('name every number that can be varied and every figure', () => {
+    for (const name of [...VARIABLE_KINDS, ...FIGURE_KINDS]) expect(text).toContain(`\`${name}\``);
+  });
 
   it('hold an example that can be opened and has one right prediction', () => {
     const shelved = opened('README.md', example!);

@@ -170,7 +170,7 @@ describe('what is drawn into it', () => {
       x: { variable: { kind: 'slotDepth', subject: 'L1' }, values: [0.001, 0.008, 0.02, 0.05] }
     });
     // in 20 mm they fit: too little over them is a caution, and the figures hold
-    expect(picture.doubtful).toEqual([0.001, 0.008]);
+    expect(picture.doubtful).toEqual([0, 1].map((at) => ({ row: 0, at })));
     expect(picture.figures[0]!.values[0]![0]).toBeNull();
     expect(picture.figures[0]!.values[0]![3]).not.toBeNull();
     // of another circuit's loop nothing is said about these figures
@@ -181,9 +181,59 @@ describe('what is drawn into it', () => {
   it('doubts a vehicle that is too low for its mesh', () => {
     const variable = { kind: 'vehicleHeight', subject: 'car' } as const;
     const x = { variable, values: [0.02, 0.5] };
-    expect(sweep(smallSite(1), { x, figures: [FIGURES[2]!] }).doubtful).toEqual([0.02]);
+    expect(sweep(smallSite(1), { x, figures: [FIGURES[2]!] }).doubtful).toEqual([{ row: 0, at: 0 }]);
     expect(sweep(smallSite(1), { x, figures: [FIGURES[0]!] }).doubtful).toEqual([]);
   }, 30_000);
+
+  it('doubts single points: of a family only those of the member that cannot be built', () => {
+    const family = { variable: { kind: 'turns', subject: 'L1' }, values: [1, 3, 9] } as const;
+    const x = { variable: { kind: 'slotDepth', subject: 'L1' }, values: [0.008, 0.02, 0.05] } as const;
+    // of 3.8 mm each: one wire fits everywhere, three not in 8 mm, nine not in 20 mm either
+    expect(sweep(site, { x, family, figures: [FIGURES[0]!] }).doubtful).toEqual([
+      { row: 1, at: 0 },
+      { row: 2, at: 0 },
+      { row: 2, at: 1 }
+    ]);
+  });
+
+  describe('a vehicle too low for its mesh', () => {
+    const small = smallSite();
+    const doubtsOf = (id: string, figure: Figure, from = small) => {
+      const variable = { kind: 'vehicleHeight', subject: id } as const;
+      return sweep(from, { x: { variable, values: [0.02, 0.5] }, figures: [figure] }).doubtful;
+    };
+    const doubted = [{ row: 0, at: 0 }];
+
+    it('casts doubt on the response to no vehicle by name, if it is the one that is meant', () => {
+      const nameless: Figure = { kind: 'response', subject: 'C1', path: 'standing' };
+      expect(doubtsOf('car', nameless)).toEqual(doubted);
+      expect(doubtsOf('van', nameless)).toEqual([]);
+      const undemanding = {
+        ...small,
+        circuits: small.circuits.map((circuit) => ({ ...circuit, detect: [] }))
+      };
+      expect(doubtsOf('car', nameless, undemanding)).toEqual([]);
+    }, 60_000);
+
+    it('casts doubt on what the lanes beside do, if it drives there', () => {
+      const largest = (vehicle: string) => ({
+        ...small,
+        lanes: small.lanes.map((lane) => ({ ...lane, largestVehicle: vehicle }))
+      });
+      const beside: Figure = { kind: 'neighbour', subject: 'C1' };
+      // a car drives in every lane, a van only where it is the largest
+      expect(doubtsOf('car', beside, largest('van'))).toEqual(doubted);
+      expect(doubtsOf('van', beside, largest('van'))).toEqual(doubted);
+      expect(doubtsOf('van', beside, largest('car'))).toEqual([]);
+      const alone = { ...small, lanes: small.lanes.slice(0, 1) };
+      expect(doubtsOf('car', beside, alone)).toEqual([]);
+    }, 120_000);
+
+    it('casts doubt on what two channels do to one another, whom it pulls', () => {
+      expect(doubtsOf('car', { kind: 'ripple', subject: 'C1', other: 'C2' })).toEqual(doubted);
+      expect(doubtsOf('car', { kind: 'coupling', subject: 'L1', other: 'L2' })).toEqual([]);
+    }, 60_000);
+  });
 
   it('is null for what is not there, and shows how far it is', () => {
     const steps = (wish: Partial<SweepWish>) => sweepInSteps(site, wishFor(wish), createMeans());

@@ -16,6 +16,8 @@ export type Ends = readonly [Point, Point];
 export const LENGTH = { min: 0.2, max: 200 } as const;
 /** Degrees between directions that shift keeps to. */
 const DIRECTION_STEP = 15;
+/** Metres: nearer points have no direction from one to the other. */
+const SAME = 1e-6;
 
 const limited = (length: number): number => Math.min(LENGTH.max, Math.max(LENGTH.min, length));
 const middleOf = ([from, to]: Ends): Point => between(from, to);
@@ -49,7 +51,7 @@ export const shiftedTo = (ends: Ends, offset: number): Ends =>
 export function withEnd(ends: Ends, which: 'from' | 'to', at: Point): Ends {
   const other = which === 'from' ? ends[1] : ends[0];
   const length = distance(other, at);
-  if (length === 0) return ends;
+  if (length < SAME) return ends;
   const end = add(other, scale(subtract(at, other), limited(length) / length));
   return which === 'from' ? [end, other] : [other, end];
 }

@@ -1,6 +1,6 @@
 /** Which plane a picture shows: a section through the loop, or the plan at a height. Metres, degrees. */
 import type { FieldPlane } from '#analysis/field-picture/results';
-import { add, bearing, distance, dot, rotate, scale } from '#plan/geometry/points';
+import { add, distance, dot, rotate, scale } from '#plan/geometry/points';
 import type { Loop, Point } from '#plan/schema';
 import { outlineOf } from '#plan/shapes/index';
 import { boxAround } from '#editor/geometry/box';
@@ -80,9 +80,6 @@ export function planOver(loops: readonly Loop[], z_m: number): PlanPlane | null 
     to: [box.right + beyond, box.top + beyond]
   };
 }
-
-/** Degrees counter-clockwise from +x, in [0, 360). */
-const lineAngle = ({ from, to }: SectionPlane): number => (bearing(from, to) + 360) % 360;
 
 /** So many nodes in all, as far apart along as upwards. */
 export function netOf(

@@ -110,5 +110,3 @@ export function shareOf(site: Site, variable: Variable, from: number, to: number
     return Math.abs(to - from) / Math.max(1e-9, (range?.most ?? 1) - (range?.least ?? 0));
   return Math.abs(to - from) / Math.abs(from);
 }
-
-const presentOf = (site: Site, variable: Variable): number | null => valueOf(experimentOn(site), variable);

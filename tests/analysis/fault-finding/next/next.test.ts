@@ -53,4 +53,10 @@ describe('the next best measurement', () => {
     expect(costOf('loop', 'q')).toBeGreaterThan(costOf('pull-box', 'q'));
     expect(costOf('pull-box', 'q')).toBeGreaterThan(costOf('cabinet', 'q'));
   });
+
+  it('costs more with a tester than with a meter, more with a vehicle, and most where wires are parted for it', () => {
+    expect(costOf('cabinet', 'insulation_ohm')).toBeGreaterThan(costOf('cabinet', 'resistanceDc_ohm'));
+    expect(costOf('cabinet', 'insulationBetween_ohm')).toBeGreaterThan(costOf('cabinet', 'insulation_ohm'));
+    expect(costOf('unit', 'deltaLOverL')).toBeGreaterThan(costOf('unit', 'frequency_Hz'));
+  });
 });

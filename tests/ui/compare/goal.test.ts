@@ -1,0 +1,79 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { speakLanguage } from '#i18n/load';
+import type { SweepPicture } from '#analysis/sweep/results';
+import { effortOf, numbersOf, quickestFirst } from '../../../src/ui/compare/goal/goal';
+import { doubtText } from '../../../src/ui/compare/sweep/chart-words';
+import { doubtsByRow } from '../../../src/ui/compare/sweep/curves';
+import { sweepTable } from '../../../src/ui/compare/sweep/table';
+import { figureText } from '../../../src/ui/compare/words/figure';
+import { unbroken } from '../../../src/ui/compare/words/unbroken';
+import { spokenText, valueText } from '../../../src/ui/compare/words/variable';
+import { bigSite } from '../../support/big-site';
+
+const site = bigSite(2);
+const turns = { kind: 'turns', subject: 'L1' } as const;
+
+it('numbers that take little are tried first, each of them once', () => {
+  const numbers = numbersOf(site);
+  const ordered = quickestFirst(site, numbers);
+  const efforts = ordered.map((variable) => effortOf(site, variable));
+  expect([...efforts].sort((a, b) => a - b)).toEqual(efforts);
+  expect(new Set(ordered)).toEqual(new Set(numbers));
+  const at = (kind: string) => ordered.findIndex((variable) => variable.kind === kind);
+  // nothing is driven over the loops again, though there are hundreds of thresholds
+  expect(at('tripThreshold')).toBeLessThan(at('turns'));
+  expect(at('turns')).toBeLessThan(at('leadInLength'));
+});
+
+describe('in words', () => {
+  afterEach(() => speakLanguage('en', ['page', 'views']));
+
+  it.each([
+    ['en', 1, '1\u00a0turn'],
+    ['en', 3, '3\u00a0turns'],
+    ['de', 1, '1\u00a0Windung'],
+    ['de', 3, '3\u00a0Windungen']
+  ] as const)('turns are called so: %s %d', async (language, count, wanted) => {
+    await speakLanguage(language, ['page', 'views']);
+    expect(spokenText(turns, count, valueText(site, turns, count))).toBe(wanted);
+  });
+
+  it('a number and its unit are not parted', () => {
+    const width = { kind: 'width', subject: 'L1' } as const;
+    const metric = { ...site, displayUnits: 'metric' } as const;
+    expect(valueText(metric, width, 1.8)).toBe('1.80\u00a0m');
+    expect(spokenText(width, 1.8, valueText(metric, width, 1.8))).toBe('1.80\u00a0m');
+    const figure = { kind: 'response', subject: 'C1', vehicle: 'car' } as const;
+    expect(figureText(metric, figure, 0.49)).toBe('49.0\u00a0%');
+    expect(unbroken('It takes 49 % of 85.2 µH in 3 of 4 minutes, 12 metres on.')).toBe(
+      'It takes 49\u00a0% of 85.2\u00a0µH in 3 of 4 minutes, 12 metres on.'
+    );
+  });
+});
+
+describe('doubtful points', () => {
+  const doubts = doubtsByRow([
+    { row: 0, at: 1 },
+    { row: 1, at: 1 },
+    { row: 1, at: 2 }
+  ]);
+
+  it('are told by curve where only some are', () => {
+    expect([0, 1, 2].map((at) => doubtText(doubts, ['three', 'four'], at))).toEqual(['', 'yes', 'four']);
+    expect([0, 1].map((at) => doubtText(doubts, [''], at))).toEqual(['', 'yes']);
+  });
+
+  it('are told in the file, with plain spaces', () => {
+    const width = { kind: 'width', subject: 'L1' } as const;
+    const picture: SweepPicture = {
+      x: { variable: turns, values: [2, 3] },
+      family: { variable: width, values: [1, 2] },
+      ...{ designs: null, present: { x: 3, family: 1 } },
+      figures: [{ figure: { kind: 'q', subject: 'C1' }, values: [[1, 2], [3, 4]], present: 2, limits: [] }], // prettier-ignore
+      doubtful: [{ row: 1, at: 0 }]
+    };
+    const { columns, rows } = sweepTable({ ...site, displayUnits: 'metric' }, picture, '');
+    expect(columns.map(({ head }) => head).join()).not.toContain('\u00a0');
+    expect(rows.map((row) => row.at(-1))).toEqual(['2.00 m', null]);
+  });
+});
