@@ -14,7 +14,7 @@ export type Patience = <Answer>(answer: Promise<Answer>, isAtWork: () => boolean
 export function createPatience(): Patience {
   let limit = FIRST;
 
-  return async (answer, isAtWork) => {
+  return async <Answer>(answer: Promise<Answer>, isAtWork: () => boolean): Promise<Answer> => {
     let timer: ReturnType<typeof setTimeout> | undefined;
     const silence = new Promise<never>((_, reject) => {
       const look = () => {

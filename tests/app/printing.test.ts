@@ -1,7 +1,6 @@
 /** What the browser prints by itself waits for nothing: it is reckoned before, and a sheet with a gap is none. */
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { createAssessor } from '#analysis/assess';
-import type { QuestionKind } from '#analysis/questions';
 import { reckonAhead, sheetNow } from '#app/printing';
 import { demoSite } from '#plan/demo';
 import { keepVariant, updateSite } from '#plan/edits/index';
@@ -17,7 +16,7 @@ const changed = (): Site => updateSite(comparing(), { temperature_C: 31 });
 function bench(site: Site) {
   const { editor } = openEditor(site);
   const open: ((outcome: Outcome<'compare-designs'>) => void)[] = [];
-  const ask = (_: QuestionKind) => new Promise((resolve) => void open.push(resolve));
+  const ask = () => new Promise((resolve) => void open.push(resolve));
   const given = {
     editor,
     assessment: { ...assessment, pending: false, isFollowed: false },

@@ -83,7 +83,7 @@ const measureTurns = (): void => {
 
 interface Timed extends Window {
   /** When each frame began, milliseconds. */
-  frames: number[];
+  frameTimes: number[];
 }
 
 /** Milliseconds from frame to frame while a loop is dragged; an undo brings it back. */
@@ -92,18 +92,18 @@ const framesOfDrag = async (page: Page): Promise<readonly number[]> => {
   await dragAbout(page, { moves: MOVES, pause: 16, from: [90, 60] }, () =>
     page.evaluate(() => {
       const timed = window as unknown as Timed;
-      const frames: number[] = (timed.frames = []);
+      const frames: number[] = (timed.frameTimes = []);
       const note = (time: number) => {
         frames.push(time);
-        if (timed.frames === frames) requestAnimationFrame(note);
+        if (timed.frameTimes === frames) requestAnimationFrame(note);
       };
       requestAnimationFrame(note);
     })
   );
   const frames = await page.evaluate(() => {
     const timed = window as unknown as Timed;
-    const { frames } = timed;
-    timed.frames = [];
+    const frames = timed.frameTimes;
+    timed.frameTimes = [];
     return frames;
   });
   await page.mouse.up();
