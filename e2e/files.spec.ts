@@ -89,6 +89,22 @@ test('with a picker, Save writes to the chosen file, and from then on to the sam
       return (await handle.getFile()).text();
     });
   await expect.poll(content).toContain('Second name');
+
+  // somebody else writes to it
+  await page.evaluate(async () => {
+    const handle = await (await navigator.storage.getDirectory()).getFileHandle('kept.json');
+    const writable = await handle.createWritable();
+    await writable.write('a colleague’s work');
+    await writable.close();
+  });
+  await desk.type('Site name', 'Third name');
+  await save.click();
+  await expect(page.getByText('kept.json was changed elsewhere')).toBeVisible();
+  expect(await content()).toBe('a colleague’s work');
+  const replace = page.getByRole('button', { name: 'Replace what is there' });
+  await replace.click();
+  await expect.poll(content).toContain('Third name');
+  await expect(replace).toBeHidden();
 });
 
 test('a picker that is forbidden ends in a download', async ({ page }) => {

@@ -1,5 +1,5 @@
 /** Which file the open site has, whether the file has all of it, and since when work is in no file. */
-import { writeSite } from '#plan/read';
+import { readSite, writeSite } from '#plan/read';
 import type { Site } from '#plan/schema';
 import { digestOf } from '#storage/digest';
 import type { FileHandle } from '#storage/files';
@@ -36,6 +36,14 @@ export class FileRecord {
 
   shown(site: Site): SiteFile | null {
     return this.#file && { name: this.#file.name, isBehind: site !== this.#filed };
+  }
+
+  /** Whether a file's text is what the file was last read or written with, be it by an older release. */
+  knows(text: string): boolean {
+    const digest = this.#file?.digest;
+    if (digestOf(text) === digest) return true;
+    const reading = readSite(text);
+    return reading.ok && digestOf(writeSite(reading.site)) === digest;
   }
 
   begin({ slot, file, unfiledSince, isReminded }: Recorded, site: Site): void {

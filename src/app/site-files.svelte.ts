@@ -38,6 +38,7 @@ export interface OpenSite {
 
 export class SiteFiles {
   #refused = $state.raw<RefusedFile | null>(null);
+  #changedFile = $state.raw<string | null>(null);
   #newerText: string | null = null;
 
   readonly #host: () => FileHost;
@@ -54,6 +55,15 @@ export class SiteFiles {
 
   get refused(): RefusedFile | null {
     return this.#refused;
+  }
+
+  /** Name of the file that was not written to because somebody else has written to it. */
+  get changedFile(): string | null {
+    return this.#changedFile;
+  }
+
+  dismissChanged(): void {
+    this.#changedFile = null;
   }
 
   refuse(file: RefusedFile): void {
@@ -88,8 +98,11 @@ export class SiteFiles {
     if (site) this.#open.openToRead(site);
   }
 
-  /** To the file that is open, or to a new one if there is none or a copy is wanted. */
-  async save(asCopy: boolean): Promise<void> {
+  /**
+   * To the file that is open, or to a new one if there is none or a copy is wanted. What somebody else wrote there is
+   * asked about first; `isReplacing` is the answer.
+   */
+  async save(asCopy: boolean, isReplacing = false): Promise<void> {
     // Written by this release it would lose what only the newer one knows.
     if (this.#open.tenure === 'newer') return;
     const { slot, site: shown } = this.#open;
@@ -98,8 +111,11 @@ export class SiteFiles {
     if (site !== shown && this.#open.site === shown)
       this.#editor.commit({ label: saying('underlay.step.recovered'), site });
     const text = writeSite(site);
-    const saved = await saveFile(this.#host(), text, fileNameFor(site.name), handle);
+    const isOurs = (there: string) => isReplacing || this.#record.knows(there);
+    const saved = await saveFile(this.#host(), text, fileNameFor(site.name), handle, isOurs);
     if (saved.kind === 'cancelled' || slot !== this.#open.slot) return;
+    this.#changedFile = saved.kind === 'changed elsewhere' ? saved.name : null;
+    if (saved.kind === 'changed elsewhere') return;
     // A copy is a copy: Save goes on writing to the file that there was.
     if (asCopy && this.#record.handle) return;
     this.#record.saved({ name: saved.name, handle: saved.kind === 'saved' ? saved.handle : null }, site);

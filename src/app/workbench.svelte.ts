@@ -155,6 +155,9 @@ export class Workbench implements Bench {
   get fileName() {
     return this.#kept.file?.name ?? null;
   }
+  get changedFile() {
+    return this.#kept.files.changedFile;
+  }
   get refusedFile() {
     return this.#kept.files.refused;
   }
@@ -300,6 +303,12 @@ export class Workbench implements Bench {
   }
   saveFile(asCopy = false) {
     return this.#kept.files.save(asCopy);
+  }
+  replaceFile() {
+    return this.#kept.files.save(false, true);
+  }
+  dismissChangedFile() {
+    this.#kept.files.dismissChanged();
   }
   downloadSalvage(salvage: Salvage) {
     this.#kept.downloadAside(salvage);

@@ -45,6 +45,8 @@ export type Opened =
 export type Saved =
   | { readonly kind: 'saved'; readonly name: string; readonly handle: FileHandle }
   | { readonly kind: 'downloaded'; readonly name: string }
+  /** Somebody else has written to the file: nothing was. */
+  | { readonly kind: 'changed elsewhere'; readonly name: string }
   | { readonly kind: 'cancelled' };
 
 const isCancel = (problem: unknown) =>
@@ -77,6 +79,15 @@ async function mayWrite(handle: FileHandle): Promise<boolean> {
   return (await handle.requestPermission?.(MODE)) === 'granted';
 }
 
+/** A file that is not there any more, or cannot be read, has nothing that could be lost. */
+async function isAsLeft(handle: FileHandle, isOurs: (text: string) => boolean): Promise<boolean> {
+  try {
+    return isOurs(await (await handle.getFile()).text());
+  } catch {
+    return true;
+  }
+}
+
 async function writeTo(handle: FileHandle, text: string): Promise<Saved> {
   const writable = await handle.createWritable();
   try {
@@ -92,15 +103,20 @@ async function writeTo(handle: FileHandle, text: string): Promise<Saved> {
 /**
  * Saves to `handle`, else to a file that the person picks, else as a download. Any failure but a cancelled picker ends
  * in a download: policies and frames forbid pickers that are there.
+ * @param isOurs whether what stands in the file of `handle` may be written over
  */
 export async function saveFile(
   host: FileHost,
   text: string,
   suggestedName: string,
-  handle: FileHandle | null
+  handle: FileHandle | null,
+  isOurs: (text: string) => boolean = () => true
 ): Promise<Saved> {
   try {
-    if (handle && (await mayWrite(handle))) return await writeTo(handle, text);
+    if (handle && (await mayWrite(handle))) {
+      if (!(await isAsLeft(handle, isOurs))) return { kind: 'changed elsewhere', name: handle.name };
+      return await writeTo(handle, text);
+    }
     if (host.pickToSave) return await writeTo(await host.pickToSave(suggestedName), text);
   } catch (problem) {
     if (isCancel(problem)) return { kind: 'cancelled' };

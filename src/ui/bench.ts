@@ -124,6 +124,8 @@ export interface Bench {
   readonly theme: 'light' | 'dark';
   /** Name of the file that Save writes to, if there is one. */
   readonly fileName: string | null;
+  /** Name of the file that Save did not write to, because it was changed from elsewhere. */
+  readonly changedFile: string | null;
   readonly refusedFile: RefusedFile | null;
   readonly salvage: readonly Salvage[];
   /** When the site that was recovered at the start had been kept, milliseconds since 1970. */
@@ -203,6 +205,9 @@ export interface Bench {
   openDropped(file: File): Promise<void>;
   /** To the file that is open, or to a new one if there is none or a copy is wanted. */
   saveFile(asCopy?: boolean): Promise<void>;
+  /** Writes over what somebody else has put into the file. */
+  replaceFile(): Promise<void>;
+  dismissChangedFile(): void;
   downloadSalvage(salvage: Salvage): void;
   dismissSalvage(): void;
   dismissRecovery(): void;

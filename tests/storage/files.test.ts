@@ -98,6 +98,29 @@ describe('saving', () => {
     expect(downloads).toEqual([]);
   });
 
+  test('a file that somebody else has written to is left as it is, and said', async () => {
+    const disk = new Disk();
+    const { host, downloads } = makeHost();
+    const isOurs = (text: string) => text !== 'from disk';
+    expect(await saveFile(host, 'text', 'n', disk.handle, isOurs)).toEqual({
+      kind: 'changed elsewhere',
+      name: 'lane.kerfline.json'
+    });
+    expect(disk.written).toBeNull();
+    expect(downloads).toEqual([]);
+    expect((await saveFile(host, 'text', 'n', disk.handle, (text) => text === 'from disk')).kind).toBe(
+      'saved'
+    );
+    expect(disk.written).toBe('text');
+  });
+
+  test('a file that is gone is written anew', async () => {
+    const disk = new Disk();
+    const gone = { ...disk.handle, getFile: () => Promise.reject(new DOMException('gone', 'NotFoundError')) };
+    expect((await saveFile(makeHost().host, 'text', 'n', gone, () => false)).kind).toBe('saved');
+    expect(disk.written).toBe('text');
+  });
+
   test('asks for a file where there is a picker', async () => {
     const disk = new Disk();
     const { host } = makeHost({ pickToSave: () => Promise.resolve(disk.handle) });

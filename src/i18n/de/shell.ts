@@ -77,6 +77,10 @@ export const shell = {
   'banner.silent':
     'Nicht gesichert: Der Speicher des Browsers antwortet nicht. Ihre Arbeit ist nur sicher, solange diese Seite offen ist.',
   'banner.saveToFile': 'In eine Datei sichern',
+  'banner.changedFile':
+    '{name} wurde anderswo geändert, seit die Datei hier zuletzt gelesen oder gesichert wurde. Es wurde nichts hineingeschrieben.',
+  'banner.saveCopy': 'Kopie sichern',
+  'banner.replaceFile': 'Inhalt ersetzen',
   'banner.calculation':
     'Die Berechnung ist zweimal stehen geblieben. Die gezeigten Werte gehören nicht zu dieser Zeichnung.',
   'banner.retry': 'Neu berechnen',

@@ -72,6 +72,10 @@ export const shell = {
   'banner.silent':
     'Not saved: the browser’s storage does not answer. Your work is safe only while this page is open.',
   'banner.saveToFile': 'Save to a file',
+  'banner.changedFile':
+    '{name} was changed elsewhere since it was last read or saved here. Nothing was written to it.',
+  'banner.saveCopy': 'Save a copy',
+  'banner.replaceFile': 'Replace what is there',
   'banner.calculation': 'The calculation stopped twice. The figures shown are not of this drawing.',
   'banner.retry': 'Calculate again',
   'banner.salvage': {

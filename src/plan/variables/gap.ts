@@ -2,7 +2,7 @@
 import { add, distance, scale, subtract } from '../geometry/points';
 import { contains, sidesOf } from '../geometry/polygons';
 import { segmentDistance } from '../geometry/segments';
-import type { Loop, Point, Site } from '../schema';
+import type { Loop, Point, Shape, Site } from '../schema';
 import { centreOf, moveShape, outlineOf } from '../shapes/index';
 import { tidyShape } from '../edits/tidy';
 import { around, byId, continuous, onSite, stepsOf, type VariableDefinition } from './definition';
@@ -16,6 +16,19 @@ const clearOf = (a: readonly Point[], b: readonly Point[]): number => {
   for (const side of sidesOf(a))
     for (const other of sidesOf(b)) least = Math.min(least, segmentDistance(side, other));
   return least;
+};
+
+const gaps = new WeakMap<Shape, WeakMap<Shape, number>>();
+
+/** While one loop is dragged the others keep their shapes: only its own gaps are measured anew, not those of every pair. */
+const gapOf = (a: Shape, b: Shape): number => {
+  const own = gaps.get(a) ?? new WeakMap<Shape, number>();
+  gaps.set(a, own);
+  const known = own.get(b);
+  if (known !== undefined) return known;
+  const found = clearOf(outlineOf(a), outlineOf(b));
+  own.set(b, found);
+  return found;
 };
 
 const pairOf = (site: Site, { subject, other }: Variable): readonly [Loop, Loop] | null => {
@@ -64,7 +77,7 @@ const pairsIn = ({ loops }: Site) =>
 export const gap: VariableDefinition = {
   value: ({ site }, variable) => {
     const pair = pairOf(site, variable);
-    return pair && clearOf(outlineOf(pair[0].shape), outlineOf(pair[1].shape));
+    return pair && gapOf(pair[0].shape, pair[1].shape);
   },
   put: (experiment, variable, value) => {
     const [a, b] = pairOf(experiment.site, variable)!;
@@ -78,7 +91,7 @@ export const gap: VariableDefinition = {
   },
   range: ({ site }, variable) => {
     const [a, b] = pairOf(site, variable)!;
-    const present = clearOf(outlineOf(a.shape), outlineOf(b.shape));
+    const present = gapOf(a.shape, b.shape);
     return continuous(...around(present, stepsOf(site).side, 10), stepsOf(site).side);
   },
   subjects: pairsIn
