@@ -96,6 +96,15 @@ export const conditionsOf = ({
   pavementConductivity: pavement.conductivity_S_m ?? 0
 });
 
+const groundLosses = new WeakMap<LoopModel, number>();
+
+/** Of the pavement's losses per its conductivity and the square of the frequency, Ω·m/S/Hz²; found once for a model. */
+export const groundLossOf = (model: LoopModel): number => {
+  const known = groundLosses.get(model) ?? groundLossCoefficient(model.roughFilaments);
+  groundLosses.set(model, known);
+  return known;
+};
+
 export const impedanceOf = (
   model: LoopModel,
   frequency: number,
@@ -115,9 +124,7 @@ export const impedanceOf = (
     skin: internal.resistance * wireLength - copper,
     proximity: columns.reduce((sum, { length, wires }) => sum + length * proximity.get(wires)!, 0),
     pavement:
-      pavementConductivity === 0
-        ? 0
-        : pavementConductivity * frequency * frequency * groundLossCoefficient(model.roughFilaments),
+      pavementConductivity === 0 ? 0 : pavementConductivity * frequency * frequency * groundLossOf(model),
     added
   };
   return {

@@ -1,8 +1,7 @@
 /** The impedance matrix of a circuit's loops and of the shorted turns in them, at one frequency and temperature. */
-import { groundLossCoefficient } from '#physics/circuit/ground-loss';
 import { eliminateRings } from '#physics/circuit/flat';
 import { blockSum } from '#physics/inductance/turns';
-import { conditionsOf } from '../../electrical/loop-model';
+import { conditionsOf, groundLossOf } from '../../electrical/loop-model';
 import { coilOf, type Block, type Coil } from './coil';
 import type { Added, Design } from './design';
 import type { LoopState, State } from './state';
@@ -68,16 +67,6 @@ export const windingsOf = (design: Design, state: State): Windings => {
   };
 };
 
-/** Of the pavement's losses per square of the frequency, Ω/Hz²; hangs on the drawn loop alone. */
-const pavements = new WeakMap<object, number>();
-
-const pavementLoss = ({ model }: Design['loops'][number], conductivity: number): number => {
-  if (conductivity === 0) return 0;
-  const known = pavements.get(model) ?? groundLossCoefficient(model.roughFilaments);
-  pavements.set(model, known);
-  return conductivity * known;
-};
-
 /** `added`: what steel and vehicles add to the loops' inductances as drawn, H. */
 export const coilMatrix = (
   design: Design,
@@ -109,7 +98,10 @@ export const coilMatrix = (
     const { wire } = state.loops[k]!;
     const { whole, ring } = coils[k]!;
     const per = design.materials.wire(wire, frequency, temperature);
-    const ground = pavementLoss(design.loops[k]!, pavementConductivity) * frequency * frequency;
+    const ground =
+      pavementConductivity === 0
+        ? 0
+        : pavementConductivity * groundLossOf(design.loops[k]!.model) * frequency * frequency;
     const within = (j: number, block: Block, more: number): void =>
       put(
         i,
