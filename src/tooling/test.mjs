@@ -1,4 +1,4 @@
-// The whole test: install, types, lint, unit tests, build, a browser, end-to-end tests on the built site.
+// The whole test: install, types, lint, what nobody uses, unit tests, build, a browser, end-to-end tests on the built site.
 // A failed step does not stop the later ones; the closing lines name what failed and add both runners and every failed step.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
@@ -92,7 +92,12 @@ function testEverything() {
   const installed = perform('install', install);
   if (installed.failed > 0) return installed;
   mkdirSync(RESULTS, { recursive: true });
-  const early = [perform('types', insistOn('check')), perform('lint', insistOn('lint')), testUnits()];
+  const early = [
+    perform('types', insistOn('check')),
+    perform('lint', insistOn('lint')),
+    perform('unused', insistOn('unused')),
+    testUnits()
+  ];
   const ready = [perform('build', build), perform('browser', findBrowser)];
   const canBrowse = addTallies(ready).failed === 0;
   return addTallies([...early, ...ready, canBrowse ? testEndToEnd() : NOTHING]);
