@@ -54,6 +54,15 @@ describe('what a chart draws', () => {
   it('has nothing to draw without values', () => {
     expect(rangeOf({ figure, values: [[null]], present: null, limits: [] }, 'linear')).toBeNull();
   });
+
+  it('draws what only its last bits change as flat, amid the height', () => {
+    const noisy = { figure, values: [[1, 1 + 1e-12, 1 - 1e-12]], present: 1, limits: [] };
+    const [low, high] = rangeOf(noisy, 'linear')!;
+    expect(high - low).toBeGreaterThan(1e-3);
+    expect((low + high) / 2).toBeCloseTo(1, 9);
+    const [none, some] = rangeOf({ ...noisy, values: [[0, 0]], present: 0 }, 'linear')!;
+    expect(none).toBeLessThan(some);
+  });
   it('ticks in the unit that is read: feet of 0.3048 m', () => {
     const { ticks, unit, place, invert } = axisOf({
       kind: 'length',

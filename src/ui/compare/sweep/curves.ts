@@ -8,6 +8,8 @@ const ROOM = 0.08;
 const REACH = 1.5;
 /** Curves that come as near to nought as this share of their height begin there. */
 const NEAR_NOUGHT = 0.35;
+/** A result that changes by a smaller share of itself is drawn flat: its figures, to four digits, do not change. */
+const FLAT = 2e-3;
 /** Decades that a logarithmic axis shows at most. */
 const DECADES = 5;
 
@@ -43,7 +45,12 @@ export function rangeOf(swept: SweptFigure, scale: ScaleKind): readonly [number,
     const room = Math.max((high / least) ** ROOM, 1.02);
     return [least / room, high * room];
   }
-  const span = high - low || Math.abs(high) || 1;
+  const least = FLAT * Math.max(Math.abs(low), Math.abs(high));
+  if (high - low < least) {
+    const middle = (low + high) / 2;
+    return [middle - least, middle + least];
+  }
+  const span = high - low || 1;
   const isFromNought = low >= 0 && low < NEAR_NOUGHT * high;
   const bottom = isFromNought ? 0 : low - ROOM * span;
   return [bottom, high + ROOM * span];
