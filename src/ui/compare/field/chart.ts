@@ -15,13 +15,18 @@ export interface Layout {
   readonly scale: number;
   readonly isLegendBeside: boolean;
   readonly legend: { readonly x: number; readonly y: number; readonly width: number };
+  /** Of the signs, in a legend that stands below and has no room for them beside its steps. */
+  readonly signColumns: 1 | 2;
 }
 
 /** Pixels at the usual size of texts. */
 const MARGIN = { left: 44, right: 12, top: 18, bottom: 26 } as const;
-const LEGEND = { beside: 168, gap: 16, low: 66, high: 92 } as const;
+const LEGEND = { beside: 168, gap: 16, low: 66, high: 60, sign: 16 } as const;
 /** From here on the legend stands beside the picture, whatever that takes from it. */
 const WIDE = 780;
+/** A sign and its words. */
+const SIGN = 150;
+const MOST_SIGNS = 4;
 /** From here on a legend below has its signs beside its steps. */
 export const SIGNS_BESIDE = 500;
 
@@ -49,9 +54,11 @@ export function layoutOf(edges: PlaneEdges, { width, height, text, legendRows }:
   const legend = isLegendBeside
     ? { x: right + LEGEND.gap * text, y: top, width: LEGEND.beside * text }
     : { x: left, y: foot + 6, width: Math.max(80, whole) };
-  const below = LEGEND[width >= SIGNS_BESIDE * text ? 'low' : 'high'] * text;
+  const signColumns = whole >= 2 * SIGN * text ? 2 : 1;
+  const high = LEGEND.high + (LEGEND.sign * MOST_SIGNS) / signColumns;
+  const below = (width >= SIGNS_BESIDE * text ? LEGEND.low : high) * text;
   const total = isLegendBeside ? Math.max(foot, top + legendRows * 16 * text) : foot + below;
-  return { width, height: total, left, right, top, bottom, scale, isLegendBeside, legend };
+  return { width, height: total, left, right, top, bottom, scale, isLegendBeside, legend, signColumns };
 }
 
 export interface Places {

@@ -5,6 +5,7 @@ import { listed } from '#i18n/locale';
 import type { DisplayUnits, Point } from '#plan/schema';
 import { significant, typeset } from '#units/digits';
 import { format } from '#units/format';
+import { unbroken } from '../words/unbroken';
 import { edgesOf, placeAt } from './frame';
 import { fieldAt, strengthsOf } from './sample';
 
@@ -104,7 +105,8 @@ export function shareLeft({ withVehicle, bare }: Pair, part: Part | null): numbe
 export function summaryOf(pair: Pair, vehicle: string, units: DisplayUnits): string {
   // the nearer to the whole, the more digits it takes to say what is missing
   const digits = (share: number): number => (Math.abs(1 - share) < 0.005 ? 4 : share > 0.95 ? 3 : 2);
-  const text = (share: number): string => format(share, 'ratio', units, { digits: digits(share) }).text;
+  const text = (share: number): string =>
+    unbroken(format(share, 'ratio', units, { digits: digits(share) }).text);
   const parts = partsAtMetal(pair.withVehicle);
   if (parts) {
     const [under, above] = [shareLeft(pair, parts.under), shareLeft(pair, parts.above)];

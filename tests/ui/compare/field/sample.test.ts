@@ -68,14 +68,14 @@ describe('what a vehicle leaves of a field', () => {
     expect(shareLeft({ withVehicle, bare }, parts.under)).toBeCloseTo(0.8, 12);
     expect(shareLeft({ withVehicle, bare }, parts.above)).toBeCloseTo(1 / 3, 12);
     expect(summaryOf({ withVehicle, bare }, 'Car', 'metric')).toBe(
-      'Car above: between road and metal the field is on average 80 % of what it was without, over the metal 33 %.'
+      'Car above: between road and metal the field is on average 80\u00a0% of what it was without, over the metal 33\u00a0%.'
     );
   });
 
   it('is told of the whole section where it cuts no plate', () => {
     const half = pictureOf(() => [0, MICRO / 2, 0]);
     expect(partsAtMetal(half)).toBeNull();
-    expect(summaryOf({ withVehicle: half, bare }, 'Bicycle', 'metric')).toContain('50 %');
+    expect(summaryOf({ withVehicle: half, bare }, 'Bicycle', 'metric')).toContain('50\u00a0%');
   });
 
   it('counts the part across the section too', () => {
