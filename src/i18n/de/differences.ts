@@ -2,7 +2,6 @@ import type { Translation } from '../message';
 
 /** What differs between two designs, in words. */
 export const differences = {
-  'differences.line': '{subject}: {parts}',
   'differences.named': '{thing} {name}',
   'differences.added': 'hinzugekommen',
   'differences.removed': 'entfallen',

@@ -1,6 +1,5 @@
 /** What differs between two designs, in words. */
 export const differences = {
-  'differences.line': '{subject}: {parts}',
   'differences.named': '{thing} {name}',
   'differences.added': 'added',
   'differences.removed': 'removed',

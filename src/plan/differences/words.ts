@@ -79,10 +79,3 @@ export const partsOf = ({ change, fields }: Difference, system: UnitSystem): rea
   change === 'changed'
     ? fields.map((field) => fieldText(field, system))
     : [t(change === 'added' ? 'differences.added' : 'differences.removed')];
-
-/** "Loop Exit: turns 3 → 4; moved". */
-const differenceText = (difference: Difference, system: UnitSystem): string =>
-  t('differences.line', {
-    subject: subjectText(difference),
-    parts: partsOf(difference, system).join('; ')
-  });

@@ -48,14 +48,19 @@ const toldBy = ({ figures, causes, next, distances, assumptions }: Diagnosis): r
   ...assumptions
 ];
 
-const off = (readings: readonly Reading[], by: Partial<Record<'inductance_H' | 'q', number>>): Reading[] =>
-  readings.map((reading) => ({
-    ...reading,
-    ...(reading.inductance_H === undefined
-      ? {}
-      : { inductance_H: reading.inductance_H * (by.inductance_H ?? 1) }),
-    ...(reading.q === undefined ? {} : { q: reading.q * (by.q ?? 1) })
-  }));
+const FACTORED = ['resistanceDc_ohm', 'inductance_H', 'q'] as const;
+
+const off = (
+  readings: readonly Reading[],
+  by: Partial<Record<(typeof FACTORED)[number], number>>
+): Reading[] =>
+  readings.map((reading) => {
+    const read = FACTORED.flatMap((quantity) => {
+      const value = reading[quantity];
+      return value === undefined ? [] : [[quantity, value * (by[quantity] ?? 1)] as const];
+    });
+    return { ...reading, ...Object.fromEntries(read) };
+  });
 
 const faults = [
   fault('shorted turns', 'L2', { shortedTurns: 1, resistance_ohm: 0.05 }),
@@ -83,6 +88,7 @@ const diagnoses = (): readonly Diagnosis[] => {
     diagnosed(off(sound, { inductance_H: 1e3 })),
     diagnosed(off(sound, { q: 100 })),
     diagnosed(off(sound, { q: 5 })),
+    diagnosed(off(sound, { resistanceDc_ohm: 0.3 })),
     diagnosed(off(sound, { inductance_H: 30 })),
     diagnosed([{ circuit: 'C1', testPoint: 'cabinet', insulation_ohm: 2e6, overRange: ['inductance_H'] }]),
     diagnosed([...sound, { circuit: 'C1', testPoint: 'loop', loop: 'L3', q: 20 }])

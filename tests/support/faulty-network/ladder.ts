@@ -3,7 +3,7 @@
  * a capacitance. 2¹² sections by squaring the section's chain matrix twelve times: the error of a lumped section falls with the
  * square of their number, here under 10⁻⁷ for any line shorter than a wavelength.
  */
-import { c, over, plus, times, type C, type Chain } from './nodal';
+import { c, plus, times, type C, type Chain } from './nodal';
 
 const DOUBLINGS = 12;
 
@@ -39,6 +39,3 @@ export const ladder = (
   for (let k = 0; k < DOUBLINGS; k++) chain = inRow(chain, chain);
   return chain;
 };
-
-const inputOf = ({ a, b, c: third, d }: Chain, load: C): C =>
-  over(plus(times(a, load), b), plus(times(third, load), d));
