@@ -47,7 +47,7 @@ test('the marker of a sweep changes the design, by keys and by a drag that is on
   // what the curve says at the design is what the design's own readout says
   await sweep.desk.outlineItem('loop').press('Enter');
   const circuit = await sweep.desk.details.getByText(/\d µH/).allInnerTexts();
-  const said = /([\d.]+) µH/.exec((await sweep.marker.getAttribute('aria-valuetext')) ?? '')?.[1];
+  const said = /([\d.]+)\sµH/.exec((await sweep.marker.getAttribute('aria-valuetext')) ?? '')?.[1];
   expect(circuit.some((text) => text.includes(said ?? 'nothing'))).toBe(true);
 
   await sweep.marker.focus();

@@ -104,8 +104,11 @@ test('once a pen has drawn, a finger only moves the view', async ({ page }) => {
   await fingers.drag([[[0, 0], [0, -120]]]); // prettier-ignore
   expect(await desk.savedText()).toBe(text);
   await desk.settled();
-  await fingers.penDrag([0, -120], [60, -120]);
-  await expect.poll(() => desk.savedText()).not.toBe(text);
+  // on a loaded machine the view may still be on its way to where the finger left it
+  await expect(async () => {
+    await fingers.penDrag([0, -120], [60, -120]);
+    expect(await desk.savedText()).not.toBe(text);
+  }).toPass();
 });
 
 test('the plan, the tools and every panel are in reach without scrolling the page', async ({ page }) => {

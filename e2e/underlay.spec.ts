@@ -271,11 +271,15 @@ test('saving over a file that has the picture does not lose it', async ({ page }
   await dropFile(page, 'Court.png', 'image/png', junction());
   await page.getByRole('button', { name: 'Later' }).click();
   await page.getByRole('button', { name: 'Save', exact: true }).click();
-  /** Empty while it is being written: a file that changes under its reader cannot be read. */
+  /** Empty until it is there, and while it is being written: a file that changes under its reader cannot be read. */
   const content = () =>
     page.evaluate(async () => {
-      const handle = await (await navigator.storage.getDirectory()).getFileHandle('court.json');
-      return (await handle.getFile()).text().catch(() => '');
+      try {
+        const handle = await (await navigator.storage.getDirectory()).getFileHandle('court.json');
+        return await (await handle.getFile()).text();
+      } catch {
+        return '';
+      }
     });
   await expect.poll(content).toContain('"mediaType"');
   const whole = await content();

@@ -1,6 +1,7 @@
 /** Which file the open site has, whether the file has all of it, and since when work is in no file. */
 import { readSite, writeSite } from '#plan/read';
 import type { Site } from '#plan/schema';
+import { missingLike } from '#plan/underlays';
 import { digestOf } from '#storage/digest';
 import type { FileHandle } from '#storage/files';
 import type { KeptFile, SiteRecord, StateStore, Writer } from '#storage/states';
@@ -38,12 +39,15 @@ export class FileRecord {
     return this.#file && { name: this.#file.name, isBehind: site !== this.#filed };
   }
 
-  /** Whether a file's text is what the file was last read or written with, be it by an older release. */
-  knows(text: string): boolean {
+  /**
+   * Whether a file's text is what the file was last read or written with, be it by an older release, and but for pictures
+   * that `site` misses: those are taken over from the file before it is written.
+   */
+  knows(text: string, site: Site): boolean {
     const digest = this.#file?.digest;
     if (digestOf(text) === digest) return true;
     const reading = readSite(text);
-    return reading.ok && digestOf(writeSite(reading.site)) === digest;
+    return reading.ok && digestOf(writeSite(missingLike(reading.site, site))) === digest;
   }
 
   begin({ slot, file, unfiledSince, isReminded }: Recorded, site: Site): void {

@@ -111,7 +111,7 @@ export class SiteFiles {
     if (site !== shown && this.#open.site === shown)
       this.#editor.commit({ label: saying('underlay.step.recovered'), site });
     const text = writeSite(site);
-    const isOurs = (there: string) => isReplacing || this.#record.knows(there);
+    const isOurs = (there: string) => isReplacing || this.#record.knows(there, shown);
     const saved = await saveFile(this.#host(), text, fileNameFor(site.name), handle, isOurs);
     if (saved.kind === 'cancelled' || slot !== this.#open.slot) return;
     this.#changedFile = saved.kind === 'changed elsewhere' ? saved.name : null;

@@ -88,3 +88,11 @@ export function withPicturesOf(site: Site, other: Site): Site {
   });
   return isNew ? { ...site, underlays } : site;
 }
+
+/** Without the pictures that another state of the same document misses: what `withPicturesOf` gave it, taken off again. */
+export function missingLike(site: Site, other: Site): Site {
+  const missing = new Set(missingPictures(other).map(({ id }) => id));
+  if (missing.size === 0) return site;
+  const underlays = site.underlays.map((each) => (missing.has(each.id) ? { ...each, picture: null } : each));
+  return { ...site, underlays };
+}

@@ -16,7 +16,14 @@ import {
 } from '#plan/edits/index';
 import { bearing, distance } from '#plan/geometry/points';
 import type { Picture, Point, Site, Underlay } from '#plan/schema';
-import { picturesUnder, pixelOnPlan, pixelUnder, withPicturesOf, withoutPictures } from '#plan/underlays';
+import {
+  missingLike,
+  picturesUnder,
+  pixelOnPlan,
+  pixelUnder,
+  withPicturesOf,
+  withoutPictures
+} from '#plan/underlays';
 import { siteWith, square } from '../editor/sites';
 
 const picture: Picture = { mediaType: 'image/png', data: 'iVBORw0KGgo=', width: 640, height: 480 };
@@ -240,6 +247,8 @@ describe('the bytes of a picture in a file', () => {
     expect(only(filled)).toMatchObject({ picture, opacity: 0.3 });
     expect(withPicturesOf(site, without)).toBe(site);
     expect(withPicturesOf(without, emptySite())).toBe(without);
+    expect(missingLike(filled, without)).toEqual(without);
+    expect(missingLike(filled, filled)).toBe(filled);
   });
 });
 
