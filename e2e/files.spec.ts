@@ -102,6 +102,16 @@ test('with a picker, Save writes to the chosen file, and from then on to the sam
   await expect(page.getByText('kept.json was changed elsewhere')).toBeVisible();
   expect(await content()).toBe('a colleague’s work');
   const replace = page.getByRole('button', { name: 'Replace what is there' });
+  // another site has nothing to do with it
+  await desk.startFrom('Blank');
+  await expect(replace).toBeHidden();
+  await page.getByRole('button', { name: 'Open', exact: true }).click();
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Third name/ })
+    .click();
+  await expect(page).toHaveTitle(/^.?\s?Third name/);
+  await save.click();
   await replace.click();
   await expect.poll(content).toContain('Third name');
   await expect(replace).toBeHidden();

@@ -38,7 +38,8 @@ export interface OpenSite {
 
 export class SiteFiles {
   #refused = $state.raw<RefusedFile | null>(null);
-  #changedFile = $state.raw<string | null>(null);
+  /** By its handle, which tells of which site's file it was said. */
+  #changed = $state.raw<FileHandle | null>(null);
   #newerText: string | null = null;
 
   readonly #host: () => FileHost;
@@ -57,13 +58,13 @@ export class SiteFiles {
     return this.#refused;
   }
 
-  /** Name of the file that was not written to because somebody else has written to it. */
+  /** Name of the open site's file that was not written to because somebody else has written to it. */
   get changedFile(): string | null {
-    return this.#changedFile;
+    return this.#changed && this.#changed === this.#record.handle ? this.#changed.name : null;
   }
 
   dismissChanged(): void {
-    this.#changedFile = null;
+    this.#changed = null;
   }
 
   refuse(file: RefusedFile): void {
@@ -114,7 +115,7 @@ export class SiteFiles {
     const isOurs = (there: string) => isReplacing || this.#record.knows(there, shown);
     const saved = await saveFile(this.#host(), text, fileNameFor(site.name), handle, isOurs);
     if (saved.kind === 'cancelled' || slot !== this.#open.slot) return;
-    this.#changedFile = saved.kind === 'changed elsewhere' ? saved.name : null;
+    this.#changed = saved.kind === 'changed elsewhere' ? handle : null;
     if (saved.kind === 'changed elsewhere') return;
     // A copy is a copy: Save goes on writing to the file that there was.
     if (asCopy && this.#record.handle) return;
