@@ -15,12 +15,19 @@ function chooseByField(): Promise<FileContent | null> {
     const field = document.createElement('input');
     field.type = 'file';
     field.accept = '.json,application/json';
+    field.hidden = true;
+    const answer = (file: File | null) => {
+      field.remove();
+      resolve(file);
+    };
     field.addEventListener('change', () => {
-      resolve(field.files?.[0] ?? null);
+      answer(field.files?.[0] ?? null);
     });
     field.addEventListener('cancel', () => {
-      resolve(null);
+      answer(null);
     });
+    // Off the page it is swept up as garbage while the person still looks for the file.
+    document.body.append(field);
     field.click();
   });
 }

@@ -33,6 +33,7 @@ export class UnderlayDesk {
   readonly #bench: Bench;
   /** The picture whose place the next one takes. */
   #replaced: string | null = null;
+  #field: HTMLInputElement | null = null;
 
   constructor(bench: Bench) {
     this.#bench = bench;
@@ -69,13 +70,18 @@ export class UnderlayDesk {
 
   /** Lets the person choose a file; with `replaced`, for the place of that picture. */
   choose(replaced: string | null = null): void {
+    this.#field?.remove();
     const field = document.createElement('input');
     field.type = 'file';
     field.accept = ACCEPTED;
+    field.hidden = true;
     field.onchange = () => {
       const file = field.files?.[0];
       if (file) void this.bring(file, replaced);
     };
+    // Off the page it is swept up as garbage while the person still looks for the file.
+    document.body.append(field);
+    this.#field = field;
     field.click();
   }
 
