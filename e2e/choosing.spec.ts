@@ -14,7 +14,7 @@ test.use({ launchOptions: { ...browser, args: [...args, '--js-flags=--expose-gc'
 const sweepWhileChoosing = (page: Page) =>
   page.addInitScript(() => {
     const { gc } = globalThis as unknown as { gc: () => void };
-    const click = Reflect.get(HTMLElement.prototype, 'click') as () => void;
+    const click: () => void = Reflect.get(HTMLElement.prototype, 'click');
     HTMLInputElement.prototype.click = function () {
       click.call(this);
       if (this.type === 'file') queueMicrotask(gc);
