@@ -213,6 +213,32 @@ test('the cutting plan shows its order on the drawing, and a row its cut', async
   await expect.poll(() => highlighted(page)).toBe(0);
 });
 
+test('what stands on the site is found by the same tape, so that the cuts can be tied to it', async ({
+  page
+}) => {
+  const desk = await atTheQuantities(page);
+  await look(desk, 'Cutting plan');
+  const { marks } = JSON.parse(await desk.savedText()) as {
+    marks: readonly { kind: string; points: readonly (readonly [number, number])[] }[];
+  };
+  const [line, box] = ['stop-line', 'pull-box'].map(
+    (kind) => marks.find((mark) => mark.kind === kind)!.points
+  );
+  // The stop line runs along x: along it is what x differs by, to its left what y does.
+  const [along, left] = [0, 1].map((axis) =>
+    (box![0]![axis]! - line![0]![axis]!).toFixed(2).replace('-', '−')
+  );
+  expect(line![1]![1]).toBe(line![0]![1]);
+  const row = desk.tables
+    .getByRole('table', { name: /^Reference points/ })
+    .getByRole('row')
+    .filter({ hasText: 'Pull box' });
+  await expect(row.getByRole('cell')).toHaveText([along!, left!, '–', '–']);
+  await row.getByRole('button').click();
+  await expect(desk.details.getByRole('heading', { name: 'Pull box' })).toBeVisible();
+  await expect.poll(() => highlighted(page)).toBeGreaterThan(20);
+});
+
 test('by the keyboard alone', async ({ page }) => {
   const desk = await atTheQuantities(page);
   await mode(desk, 'Take-off').focus();
@@ -272,9 +298,12 @@ test.describe('in German on a tablet', () => {
     await page.getByRole('tab', { name: 'Mengen' }).click();
     await page.getByText('Schnittplan', { exact: true }).first().click();
     const heads = page.getByRole('tabpanel').locator('thead th');
-    await expect(heads).toHaveCount(9);
-    const last = await heads.last().boundingBox();
-    expect(last!.x + last!.width).toBeLessThanOrEqual(820);
+    // of the cuts, and of what they are tied to
+    await expect(heads).toHaveCount(9 + 5);
+    for (const head of await heads.all()) {
+      const box = await head.boundingBox();
+      expect(box!.x + box!.width).toBeLessThanOrEqual(820);
+    }
   });
 });
 

@@ -40,6 +40,9 @@ export const cutting = {
   'cutting.holes': 'Kernbohrungen, vor dem Sägen',
   'cutting.hole': 'Kernbohrung',
   'cutting.holeNumber': 'Kernbohrung {number}',
+  'cutting.reference': 'Bezugspunkt',
+  'cutting.references':
+    'Bezugspunkte: sie zeigen, wo die Linie beginnt und ob die Zeichnung zur Örtlichkeit passt',
   'cutting.station': 'Station ({unit})',
   'cutting.offset': 'Abstand ({unit})',
   'cutting.diameter': 'Durchmesser'

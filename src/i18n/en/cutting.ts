@@ -40,6 +40,9 @@ export const cutting = {
   'cutting.holes': 'Core holes, drilled first',
   'cutting.hole': 'Hole',
   'cutting.holeNumber': 'Hole {number}',
+  'cutting.reference': 'Reference point',
+  'cutting.references':
+    'Reference points: to find where the line begins, and to check that the drawing fits the site',
   'cutting.station': 'Station ({unit})',
   'cutting.offset': 'Offset ({unit})',
   'cutting.diameter': 'Across'
