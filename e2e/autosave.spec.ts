@@ -1,3 +1,4 @@
+import type { Page } from '@playwright/test';
 import { Desk } from './hands';
 import { expect, test } from './support/test';
 
@@ -23,6 +24,76 @@ test('a change made just before the page goes away is kept too', async ({ page }
   await page.reload();
   await desk.settled();
   await expect(page).toHaveTitle(/^In a hurry/);
+});
+
+test('what is typed and not entered yet when the page goes away is kept too', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.field('Site name').fill('Typed in a hurry');
+  await page.reload();
+  await desk.settled();
+  await expect(page).toHaveTitle(/^Typed in a hurry/);
+});
+
+/** Another page keeps the database busy, so that it says nothing to whoever opens it; the result lets it answer again. */
+async function silence(page: Page): Promise<() => Promise<void>> {
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        const held = indexedDB.open('kerfline');
+        held.onsuccess = () => {
+          const database = held.result;
+          const upgrade = indexedDB.open('kerfline', database.version + 1);
+          upgrade.onupgradeneeded = () => {
+            upgrade.transaction?.abort();
+          };
+          upgrade.onblocked = () => {
+            resolve();
+          };
+          Object.assign(globalThis, {
+            letAnswer: () => {
+              database.close();
+            }
+          });
+        };
+      })
+  );
+  return () =>
+    page.evaluate(() => {
+      (globalThis as unknown as { letAnswer: () => void }).letAnswer();
+    });
+}
+
+test('where the database does not answer, the own site opens by itself once it does, or is offered', async ({
+  page,
+  context
+}) => {
+  test.slow();
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.type('Site name', 'Slow to come');
+  await desk.kept();
+  const other = await context.newPage();
+  await other.goto('./?safe');
+  let letAnswer = await silence(other);
+  const waiting = page.getByText('What is kept in this browser cannot be read yet.');
+  await page.reload();
+  await expect(waiting).toBeVisible({ timeout: 30_000 });
+  await expect(page).not.toHaveTitle(/^Slow to come/);
+  await letAnswer();
+  await expect(page).toHaveTitle(/^Slow to come/, { timeout: 20_000 });
+  await expect(waiting).toHaveCount(0);
+  await expect(page.getByText(/Restored as it was at/)).toBeVisible();
+
+  letAnswer = await silence(other);
+  await page.reload();
+  await expect(waiting).toBeVisible({ timeout: 30_000 });
+  await desk.type('Site name', 'Begun meanwhile');
+  await letAnswer();
+  await page.getByRole('button', { name: 'Open it' }).click({ timeout: 20_000 });
+  await expect(page).toHaveTitle(/^Slow to come/);
+  await page.getByRole('button', { name: 'Open', exact: true }).click();
+  await expect(page.getByRole('dialog').getByRole('button', { name: /^Begun meanwhile/ })).toBeVisible();
 });
 
 test('a change survives even where the browser drops the last write', async ({ page }) => {

@@ -327,3 +327,38 @@ test.describe('accessibility', () => {
     }
   });
 });
+
+test('keys whose event a busy browser sends late paste once', async ({ page }) => {
+  const desk = new Desk(page);
+  await desk.open();
+  await desk.startFrom('Blank');
+  await desk.plan.focus();
+  await page.keyboard.press('Shift+R');
+  await page.keyboard.press('Control+C');
+  // The browser is slow: the keys are there, and what they mean follows when the page has stopped waiting for it.
+  await desk.plan.evaluate(async (plan) => {
+    const text = await new Promise<string>((resolve) => {
+      document.addEventListener(
+        'copy',
+        (event) => {
+          resolve(event.clipboardData?.getData('text/plain') ?? '');
+        },
+        { once: true }
+      );
+      document.dispatchEvent(
+        new ClipboardEvent('copy', { clipboardData: new DataTransfer(), bubbles: true })
+      );
+    });
+    navigator.clipboard.readText = () => Promise.resolve(text);
+    plan.dispatchEvent(
+      new KeyboardEvent('keydown', { key: 'v', ctrlKey: true, bubbles: true, cancelable: true })
+    );
+    await new Promise((resolve) => setTimeout(resolve, 400));
+    const clipboardData = new DataTransfer();
+    clipboardData.setData('text/plain', text);
+    plan.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
+  });
+  await expect.poll(() => desk.loopCount()).toBe(2);
+  await page.keyboard.press('Control+V');
+  await expect.poll(() => desk.loopCount()).toBe(3);
+});

@@ -1,8 +1,10 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { expect } from './test';
+import { expect, test } from './test';
 
 const STANDARD = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+/** Each look takes seconds, many of them on a busy machine; a test has these beside its own. */
+const FOR_A_LOOK = 15_000;
 /** What another theme can break; all else is the same markup. */
 const OF_COLOUR = ['color-contrast', 'link-in-text-block'];
 
@@ -36,6 +38,7 @@ async function expectNothing(all: AxeBuilder, selector: string | undefined, them
  * other one.
  */
 export async function expectAccessible(page: Page, selector?: string): Promise<void> {
+  test.setTimeout(test.info().timeout + FOR_A_LOOK);
   const isDark = await page.evaluate(() => matchMedia('(prefers-color-scheme: dark)').matches);
   const [now, other]: readonly [Theme, Theme] = isDark ? ['dark', 'light'] : ['light', 'dark'];
   await expectNothing(new AxeBuilder({ page }).withTags(STANDARD), selector, now);

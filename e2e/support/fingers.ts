@@ -20,8 +20,12 @@ export class Fingers {
   }
 
   /** Puts all of them down, or moves those that are down; no place lifts them. */
-  async #touch(type: 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel', places: readonly Place[]) {
-    const [x, y] = await middleOf(this.surface);
+  async #touch(
+    type: 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel',
+    places: readonly Place[],
+    middle?: Place
+  ) {
+    const [x, y] = middle ?? (await middleOf(this.surface));
     const touchPoints = places.map(([dx, dy], id) => ({ x: x + dx, y: y + dy, id }));
     await this.session.send('Input.dispatchTouchEvent', { type, touchPoints });
   }
@@ -42,16 +46,16 @@ export class Fingers {
     ways: readonly (readonly [from: Place, to: Place])[],
     ending: 'touchEnd' | 'touchCancel' = 'touchEnd'
   ): Promise<void> {
-    await this.#touch(
-      'touchStart',
-      ways.map(([from]) => from)
-    );
+    const middle = await middleOf(this.surface);
     const STEPS = 10;
-    for (let k = 1; k <= STEPS; k++) {
-      const share = k / STEPS;
-      const at = ways.map(([a, b]): Place => [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share]);
-      await this.#touch('touchMove', at);
-    }
+    const at = (k: number) =>
+      ways.map(([a, b]): Place => {
+        const share = k / STEPS;
+        return [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
+      });
+    // Down and on in one breath: on a loaded machine a finger that waits for an answer rests, and asks for the menu.
+    await Promise.all([this.#touch('touchStart', at(0), middle), this.#touch('touchMove', at(1), middle)]);
+    for (let k = 2; k <= STEPS; k++) await this.#touch('touchMove', at(k), middle);
     await this.#touch(ending, []);
   }
 

@@ -143,7 +143,8 @@ export const createFollowUps = (
     return number;
   };
   const keyOf = ({ circuit, key }: SurveyedCircuit, { site }: Survey, ready: Ready): string => {
-    const asked = JSON.stringify([circuit.channel?.tripThreshold, circuit.detect]);
+    const { channel, detect } = circuit;
+    const asked = JSON.stringify([channel?.tripThreshold, channel?.releaseRatio, detect]);
     return `${key} ${givenOf(site)} ${asked} ${ready.text}`;
   };
 

@@ -16,13 +16,15 @@ import { FileRecord } from './file-record.svelte';
 import { InstallOffer } from './install.svelte';
 import { unreadable } from './refused';
 import { SiteFiles, type NamedFile, type OpenSite } from './site-files.svelte';
-import type { Start } from './start';
+import { awaitKept, type Start } from './start';
 
 export interface KeptWorkParts extends Desk {
   readonly start: Start;
   readonly files: () => FileHost;
   /** Which slot this tab has, over a reload. */
   readonly tabSlot: StoredValue<string | null>;
+  /** Brings into the store what pages that went away have left for it. Never rejects. */
+  readonly takeLastWords: () => Promise<void>;
 }
 
 const savingOf = (state: SaveState): Saving =>
@@ -37,6 +39,7 @@ export class KeptWork implements Keeping, OpenSite {
   #salvage: readonly Salvage[];
   #recoveredFrom: number | null;
   #elsewhere: Keeping['elsewhere'];
+  #late: Keeping['late'];
   #linkNotice = $state.raw<LinkNotice | null>(null);
   #isOnlyHere = $state.raw(false);
 
@@ -52,6 +55,10 @@ export class KeptWork implements Keeping, OpenSite {
   /** That was written to, or asked to be. */
   #keptSlot: string | null = null;
   #isOpening = false;
+  /** What is to be opened: whoever comes to it after a later wish drops it. */
+  #wish: { readonly slot: string } | null = null;
+  /** The slot that another tab is being asked for. */
+  #takingOver: string | null = null;
 
   constructor(parts: KeptWorkParts, editor: Editor, replace: (open: () => void) => void) {
     const { start } = parts;
@@ -64,12 +71,15 @@ export class KeptWork implements Keeping, OpenSite {
     this.#salvage = $state.raw(start.salvage);
     this.#recoveredFrom = $state.raw(start.recoveredFrom);
     this.#elsewhere = $state.raw(start.elsewhere);
-    parts.tabSlot.set(start.slot);
+    this.#late = $state.raw(start.unread && { kind: 'awaited' });
+    // Until something is done here the tab is still where it was.
+    if (!start.unread) parts.tabSlot.set(start.slot);
     editor.setReadOnly(start.tenure !== 'own');
     this.#autosave = createAutosave<Site>({
       store: parts.store,
       writer: parts.writer,
       slot: start.slot,
+      newest: start.newest,
       describe: (site) => {
         const pieces = writePieces(site);
         return { name: site.name, text: joined(pieces), pieces };
@@ -85,6 +95,7 @@ export class KeptWork implements Keeping, OpenSite {
     this.#file.begin(start.record, this.#site);
     this.files = new SiteFiles(parts.files, editor, this.#file, this);
     this.#install.watch();
+    if (start.unread) void this.#await(start.unread.remembered);
   }
 
   /** The site as it was committed last. */
@@ -94,14 +105,17 @@ export class KeptWork implements Keeping, OpenSite {
     if (this.#isOpening || this.#tenure !== 'own') return;
     this.#recoveredFrom = null;
     this.#linkNotice = null;
-    this.#keptSlot = this.#slot;
-    this.#autosave.changed(site);
+    this.#keep();
     this.#file.follow(site);
   }
 
   /** Also a site in which nothing was changed yet, such as the demo: once a visit. */
   keepSite(): void {
-    if (this.#tenure !== 'own' || this.#keptSlot === this.#slot) return;
+    if (this.#tenure === 'own' && this.#keptSlot !== this.#slot) this.#keep();
+  }
+
+  #keep(): void {
+    if (this.#keptSlot !== this.#slot) this.#parts.tabSlot.set(this.#slot);
     this.#keptSlot = this.#slot;
     this.#autosave.changed(this.#site);
   }
@@ -127,6 +141,9 @@ export class KeptWork implements Keeping, OpenSite {
   get elsewhere() {
     return this.#elsewhere;
   }
+  get late() {
+    return this.#late;
+  }
   get linkNotice() {
     return this.#linkNotice;
   }
@@ -148,6 +165,9 @@ export class KeptWork implements Keeping, OpenSite {
   }
   dismissElsewhere() {
     this.#elsewhere = null;
+  }
+  dismissLate() {
+    this.#late = null;
   }
   dismissLinkNotice() {
     this.#linkNotice = null;
@@ -175,14 +195,23 @@ export class KeptWork implements Keeping, OpenSite {
 
   async open(slot: string) {
     if (slot === this.#slot && this.#tenure !== 'newer') return;
+    const wish = (this.#wish = { slot });
     await this.#autosave.flush();
-    await this.#enter(slot);
+    await this.#enter(wish);
   }
 
+  /** Once, however often it is asked for meanwhile: a second time it would take the site from itself. */
   async takeOver() {
     const slot = this.#slot;
-    await this.#parts.tenancy.takeOver(slot);
-    await this.#enter(slot);
+    if (this.#takingOver === slot) return;
+    this.#takingOver = slot;
+    const wish = (this.#wish = { slot });
+    try {
+      await this.#parts.tenancy.takeOver(slot);
+      await this.#enter(wish);
+    } finally {
+      if (this.#takingOver === slot) this.#takingOver = null;
+    }
   }
 
   workOnCopy() {
@@ -265,29 +294,58 @@ export class KeptWork implements Keeping, OpenSite {
     return this.#autosave.unsaved();
   }
 
-  async #enter(slot: string) {
+  /** The site that the page would have begun with comes by itself, unless something has been done here meanwhile. */
+  async #await(remembered: string | null) {
+    const { store, takeLastWords, start } = this.#parts;
+    const found = await awaitKept(store, remembered, start.slot, takeLastWords);
+    const isUntouched = () => {
+      const { revision, busy } = this.#editor.state;
+      return this.#slot === start.slot && this.#keptSlot === null && revision === 0 && !busy;
+    };
+    if (found && isUntouched()) {
+      const recovered = await this.#enter((this.#wish = found), isUntouched);
+      if (recovered !== null) this.#recoveredFrom = recovered;
+    }
+    // Where it is still untouched, what was found cannot be opened, which has been said.
+    this.#late = found && found.slot !== this.#slot && !isUntouched() ? { kind: 'there', ...found } : null;
+  }
+
+  /** Result: when the site that is shown now was saved, if it was brought back to be worked on. */
+  async #enter(wish: { readonly slot: string }, isWanted = () => true): Promise<number | null> {
+    const { slot } = wish;
+    const isDropped = () => {
+      if (this.#wish === wish && isWanted()) return false;
+      if (this.#wish === wish) this.#wish = null;
+      if (slot !== this.#slot && slot !== this.#wish?.slot) this.#parts.tenancy.release(slot);
+      return true;
+    };
+    if (isDropped()) return null;
     const { tenure, record, recovery } = await enterSlot(this.#parts, slot);
     this.#salvage = [...this.#salvage, ...recovery.aside];
+    if (isDropped()) return null;
     const { found, refusal } = recovery;
     if (!found || tenure === 'newer release') {
       this.#parts.tenancy.release(slot);
       const reason = refusal?.detail ?? t('keeping.nothingReadable');
       this.files.refuse(unreadable(t('keeping.site'), new Error(reason)));
-      return;
+      return null;
     }
-    this.#show(found.document, slot, tenure);
+    const { savedAt } = found.state;
+    this.#show(found.document, slot, tenure, savedAt);
     this.#file.begin(record, this.#site);
+    return tenure === 'own' ? savedAt : null;
   }
 
-  #show(site: Site, slot: string, tenure: Tenure) {
+  #show(site: Site, slot: string, tenure: Tenure, newest: number | null = null) {
     const before = this.#slot;
+    this.#wish = null;
     if (before !== slot)
       void this.#autosave.flush().then(() => {
         if (this.#slot !== before) this.#parts.tenancy.release(before);
       });
     this.#slot = slot;
     if (tenure !== 'newer') this.#parts.tabSlot.set(slot);
-    this.#autosave.beginSite(slot);
+    this.#autosave.beginSite(slot, newest);
     this.#tenure = tenure;
     this.#recoveredFrom = null;
     this.#elsewhere = null;

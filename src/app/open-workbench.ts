@@ -77,12 +77,14 @@ export async function openWorkbench(asked: URLSearchParams): Promise<Workbench> 
     () => (isSafe ? null : sessionStorage)
   );
   const lastWords = () => (isSafe ? null : localStorage);
-  await takeLastWords(lastWords, store);
+  const takeWords = () => takeLastWords(lastWords, store);
+  await takeWords();
   const start = isSafe ? freshStart(desk) : await findStart(desk, tabSlot.get());
   const opened = new Workbench({
     ...desk,
     start,
     tabSlot,
+    takeLastWords: takeWords,
     settings,
     drafts: createDraftStore(lastWords, Date.now),
     files: browserFileHost,
@@ -105,6 +107,8 @@ export async function openWorkbench(asked: URLSearchParams): Promise<Workbench> 
     askToPersist();
   });
   listen(window, 'pagehide', () => {
+    // What stands in a field and was not entered yet counts as it does for whoever leaves the field.
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
     for (const last of opened.keeping.unsaved()) leaveLastWords(lastWords, last, desk.writer);
     void opened.flush();
   });

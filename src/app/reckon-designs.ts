@@ -5,7 +5,7 @@
 import type { DesignResults, DesignsWish } from '#analysis/designs/results';
 import { Unfit } from '#exchange/files/exported';
 import type { Job } from '#exchange/job';
-import { t } from '#i18n/message';
+import { spokenLanguage, t } from '#i18n/message';
 import type { Site } from '#plan/schema';
 import type { Bench } from '#ui/bench';
 
@@ -19,6 +19,9 @@ interface Running {
 
 const known = new WeakMap<Site, Map<string, readonly DesignResults[]>>();
 
+/** Findings are in the language that was spoken when they were made. */
+const keyOf = (wish: DesignsWish): string => JSON.stringify([spokenLanguage(), wish]);
+
 /** Of each wish the newest. */
 const running = new Map<string, Running>();
 
@@ -27,7 +30,7 @@ const deskOf = (key: string): string => `files ${key}`;
 
 /** What is known of this very drawing without asking; null for nothing. */
 export const knownDesigns = (site: Site, wish: DesignsWish): readonly DesignResults[] | null =>
-  known.get(site)?.get(JSON.stringify(wish)) ?? null;
+  known.get(site)?.get(keyOf(wish)) ?? null;
 
 async function asked(
   bench: Asking,
@@ -35,7 +38,7 @@ async function asked(
   site: Site,
   waiting: ReadonlySet<Job>
 ): Promise<readonly DesignResults[]> {
-  const key = JSON.stringify(wish);
+  const key = keyOf(wish);
   const onShare = (share: number) => {
     for (const job of waiting) job.onShare(share);
   };
@@ -49,7 +52,7 @@ async function asked(
 
 /** The one that is under way for this drawing, or a new one in the place of an older drawing's. */
 function joined(bench: Asking, wish: DesignsWish, site: Site): Running {
-  const key = JSON.stringify(wish);
+  const key = keyOf(wish);
   const open = running.get(key);
   if (open?.site === site) return open;
   const waiting = new Set<Job>();
@@ -74,7 +77,7 @@ export async function reckonDesigns(
   const { signal } = job;
   signal.throwIfAborted();
   if (bench.shown !== site) throw new Unfit(t('exports.changedMeanwhile'));
-  const key = JSON.stringify(wish);
+  const key = keyOf(wish);
   const own = joined(bench, wish, site);
   own.waiting.add(job);
   return new Promise((resolve, reject) => {

@@ -41,6 +41,10 @@ export class SiteFiles {
   /** By its handle, which tells of which site's file it was said. */
   #changed = $state.raw<FileHandle | null>(null);
   #newerText: string | null = null;
+  /** Somebody is being asked for a file to write to. */
+  #isAsking = false;
+  /** The last save to the file that is open. */
+  #last = Promise.resolve();
 
   readonly #host: () => FileHost;
   readonly #editor: Editor;
@@ -101,9 +105,27 @@ export class SiteFiles {
 
   /**
    * To the file that is open, or to a new one if there is none or a copy is wanted. What somebody else wrote there is
-   * asked about first; `isReplacing` is the answer.
+   * asked about first; `isReplacing` is the answer. Whoever presses the keys twice is asked once; of two that write, the
+   * second one waits for the first, or it would find a file that it does not know yet.
    */
   async save(asCopy: boolean, isReplacing = false): Promise<void> {
+    if (!asCopy && this.#record.handle) {
+      const { slot } = this.#open;
+      const save = async () => {
+        if (slot === this.#open.slot) await this.#save(false, isReplacing);
+      };
+      return (this.#last = this.#last.then(save, save));
+    }
+    if (this.#isAsking) return;
+    this.#isAsking = true;
+    try {
+      await this.#save(asCopy, isReplacing);
+    } finally {
+      this.#isAsking = false;
+    }
+  }
+
+  async #save(asCopy: boolean, isReplacing: boolean): Promise<void> {
     // Written by this release it would lose what only the newer one knows.
     if (this.#open.tenure === 'newer') return;
     const { slot, site: shown } = this.#open;

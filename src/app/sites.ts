@@ -58,10 +58,10 @@ export function createSites(parts: SitesParts): Sites {
     return newest;
   }
 
-  /** In the slot of a site that is open nowhere, as a state of its own. */
-  async function keep(slot: string, site: Site): Promise<void> {
-    const now = Date.now();
-    await store.put({ slot, begun: now, savedAt: now, name: site.name, text: writeSite(site) }, writer);
+  /** In the slot of a site that is open nowhere, as its newest state, even if the clock was ahead at the last one. */
+  async function keep(slot: string, site: Site, last = 0): Promise<void> {
+    const at = Math.max(Date.now(), last + 1);
+    await store.put({ slot, begun: at, savedAt: at, name: site.name, text: writeSite(site) }, writer);
   }
 
   /** Does something as the site's only writer; refused while another tab has it. */
@@ -107,8 +107,8 @@ export function createSites(parts: SitesParts): Sites {
         return parts.flush();
       }
       await alone(slot, async () => {
-        const { begun } = await newestOf(slot);
-        await keep(slot, updateSite(await read(slot, begun), { name }));
+        const { begun, savedAt } = await newestOf(slot);
+        await keep(slot, updateSite(await read(slot, begun), { name }), savedAt);
       });
     },
 

@@ -11,25 +11,30 @@ export class ReleaseWatch {
   async start(): Promise<void> {
     if (!('serviceWorker' in navigator)) return;
     const registration = await navigator.serviceWorker.ready;
-    this.#look(registration);
-    listen(registration, 'updatefound', () => {
+    const follow = () => {
+      this.#look(registration);
       const { installing } = registration;
       if (!installing) return;
       listen(installing, 'statechange', () => {
         this.#look(registration);
       });
-    });
+    };
+    listen(registration, 'updatefound', follow);
+    // One that the browser began to fetch before the page was there is not announced again.
+    follow();
   }
 
   /** Resolves when the new release is in charge: then the page must be loaded again. */
   async activate(): Promise<void> {
     const { serviceWorker } = navigator;
+    // Another tab has asked for it already: what was waiting then is in charge, and nothing will change any more.
+    if (this.#waiting?.state !== 'installed') return;
     const inCharge = new Promise<void>((resolve) => {
       listen(serviceWorker, 'controllerchange', () => {
         resolve();
       });
     });
-    this.#waiting?.postMessage({ type: 'activate' });
+    this.#waiting.postMessage({ type: 'activate' });
     await inCharge;
   }
 

@@ -5,6 +5,7 @@
 import Papa from 'papaparse';
 import type { PartialReport, Section } from './report';
 import { SECTIONS } from './report';
+import { defused } from './tables/csv';
 
 type Cell = string | number | boolean | null;
 
@@ -75,5 +76,6 @@ export const reportCsv = (reports: readonly PartialReport[]): string => {
       ])
     )
   );
-  return `${Papa.unparse([CSV_HEADER, ...rows], { escapeFormulae: true, newline: '\r\n' })}\r\n`;
+  const cells = rows.map((row) => row.map((cell) => (typeof cell === 'string' ? defused(cell) : cell)));
+  return `${Papa.unparse([CSV_HEADER, ...cells], { newline: '\r\n' })}\r\n`;
 };

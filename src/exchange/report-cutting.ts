@@ -1,6 +1,8 @@
 /** The cutting plan in the report: every quantity with its unit in its name. */
+import { cautionText } from '#analysis/takeoff/how';
 import type { CutKind, CuttingPlan, SetOut } from '#analysis/takeoff/results';
-import type { Point } from '#plan/schema';
+import { valueSaid } from '#analysis/takeoff/said-values';
+import type { DisplayUnits, Point } from '#plan/schema';
 
 interface ReportedSetOut {
   readonly station_m: number;
@@ -54,12 +56,17 @@ export interface ReportedCutting {
     readonly length_m: number;
     readonly overcut_m: number;
   }[];
+  /** What the figures leave out, and what whoever saws has to mind; in the language and units of the site's findings. */
+  readonly cautions: readonly { readonly code: string; readonly message: string }[];
 }
 
 const setOutOf = (setOut: SetOut | null | undefined): ReportedSetOut | null =>
   setOut ? { station_m: setOut.station, offset_m: setOut.offset } : null;
 
-export const cuttingOf = ({ baseline, cuts, holes, unplaced, totals }: CuttingPlan): ReportedCutting => ({
+export const cuttingOf = (
+  { baseline, cuts, holes, unplaced, totals, cautions }: CuttingPlan,
+  units: DisplayUnits
+): ReportedCutting => ({
   baseline: baseline?.name ?? null,
   cuts: cuts.map(
     ({ circle, length, depth, width, overcut, setOut, id, order, loop, sharedWith, kind, from, to }) => ({
@@ -99,5 +106,6 @@ export const cuttingOf = ({ baseline, cuts, holes, unplaced, totals }: CuttingPl
     width_m: width,
     length_m: length,
     overcut_m: overcut
-  }))
+  })),
+  cautions: cautions.map((each) => ({ code: each.key, message: cautionText(each, valueSaid(units)) }))
 });

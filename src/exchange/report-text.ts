@@ -19,9 +19,17 @@ import { quantityBlock } from './report-text-quantities';
 import { readingsBlock } from './report-text-readings';
 import { block } from './text-table';
 
+/** A name must neither break a line nor command whatever shows it: a terminal obeys some controls. */
+const onOneLine = (text: string): string =>
+  text.replace(/[\p{Cc}\p{Zl}\p{Zp}]/gu, ' ').replace(/[\p{Cf}\p{Cs}]/gu, '');
+
 export const reportText = (report: PartialReport, system: UnitSystem): string => {
   const say = (value: number, kind: QuantityKind): string => format(value, kind, system).text;
   const lines = [`${report.site}  (${report.file})`];
+  // pairs of hundreds of things are more than a call takes arguments
+  const add = (more: readonly string[]) => {
+    for (const line of more) lines.push(line);
+  };
   const { loops, couplings, circuits, probes, passes, detectionHeights, calls } = report;
   const { channels, beats, quantities, cutting, readings, findings, designs } = report;
   if (loops)
@@ -47,8 +55,8 @@ export const reportText = (report: PartialReport, system: UnitSystem): string =>
       ...capacitanceBlock(loops, say)
     );
   if (couplings)
-    lines.push(
-      ...block(
+    add(
+      block(
         'Coupling between loops',
         [
           ['pair', 'M', 'k'],
@@ -127,7 +135,7 @@ export const reportText = (report: PartialReport, system: UnitSystem): string =>
   if (detectionHeights) lines.push(...heightBlock(detectionHeights, say));
   if (calls) lines.push(...callBlock(calls));
   if (channels) lines.push(...channelBlock(channels, say));
-  if (beats) lines.push(...beatBlock(beats, say));
+  if (beats) add(beatBlock(beats, say));
   if (quantities) lines.push(...quantityBlock(quantities, say));
   if (cutting) lines.push(...cuttingBlock(cutting, say));
   if (readings) lines.push(...readingsBlock(readings, say));
@@ -138,5 +146,5 @@ export const reportText = (report: PartialReport, system: UnitSystem): string =>
       lines.push(`  ${severity.toUpperCase()}: ${message}`, `    ${advice}`);
   }
   if (designs) lines.push(...designsBlock(designs, say));
-  return `${lines.join('\n')}\n`;
+  return `${lines.map(onOneLine).join('\n')}\n`;
 };

@@ -65,7 +65,7 @@ export const reportOf = (
   channels: assessment.channels,
   beats: assessment.beats,
   quantities: assessment.quantities ?? quantitiesOf(site),
-  cutting: cuttingOf(cuttingPlanOf(site)),
+  cutting: cuttingOf(cuttingPlanOf(site), site.displayUnits),
   readings: readingsOfReport(site, visits),
   findings: assessment.findings,
   designs: designsOfReport(site, designs)

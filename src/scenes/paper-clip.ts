@@ -147,9 +147,20 @@ function fitted(drawing: TextDrawing, room: number): string {
   return shortened(text, most);
 }
 
-/** Shortened to what the box holds, moved in from the edge; left out where it stands outside. `width`: of it and its like. */
-function clippedText(drawing: TextDrawing, box: ClipBox, width: number): Drawing[] {
-  const { at, size, align } = drawing;
+/** How the lines that a text stands among are moved in from the edges: together. */
+interface Together {
+  /** Of the widest of them. */
+  readonly width: number;
+  /** How far up. */
+  readonly up: number;
+}
+
+const ALONE: Together = { width: 0, up: 0 };
+
+/** Shortened to what the box holds, moved in from the edge; left out where it stands outside. */
+function clippedText(drawing: TextDrawing, box: ClipBox, { width, up }: Together): Drawing[] {
+  const { size, align } = drawing;
+  const at: Point = [drawing.at[0], drawing.at[1] - up];
   const half = size / 2;
   const room = box.right - box.left;
   const isOutside = at[0] < box.left || at[0] > box.right || at[1] < box.top || at[1] > box.bottom;
@@ -167,34 +178,47 @@ function clippedText(drawing: TextDrawing, box: ClipBox, width: number): Drawing
   ];
 }
 
-/** The widest of the lines that a text stands among, one below the other from the same edge: they move together. */
-function widthsOfLines(drawings: readonly Drawing[]): ReadonlyMap<Drawing, number> {
-  const widths = new Map<Drawing, number>();
+/** From one line of a text to the next, as a share of its size, at most: further down another text begins. */
+const NEXT_LINE = 2.2;
+
+/** What the last of the lines needs, as far as the first one can go; nothing where the text begins outside. */
+function wayUp(lines: readonly TextDrawing[], box: ClipBox): number {
+  const [first, last] = [lines[0]!, lines.at(-1)!];
+  if (first.at[1] < box.top || first.at[1] > box.bottom) return 0;
+  const over = last.at[1] + last.size / 2 - box.bottom;
+  return Math.max(0, Math.min(over, first.at[1] - first.size / 2 - box.top));
+}
+
+/** Lines of one text, one below the other from the same edge, move together. */
+function movedTogether(drawings: readonly Drawing[], box: ClipBox): ReadonlyMap<Drawing, Together> {
+  const moved = new Map<Drawing, Together>();
   let lines: TextDrawing[] = [];
   const end = () => {
-    const widest = Math.max(0, ...lines.map((each) => widthOf(each.text, each)));
-    for (const each of lines) widths.set(each, widest);
+    const width = Math.max(0, ...lines.map((each) => widthOf(each.text, each)));
+    const up = lines.length > 1 ? wayUp(lines, box) : 0;
+    for (const each of lines) moved.set(each, { width, up });
     lines = [];
   };
   for (const drawing of drawings) {
     const last = lines.at(-1);
     const goesOn =
-      drawing.kind === 'text' && last?.align === drawing.align && last.at[0] === drawing.at[0] && last.at[1] < drawing.at[1]; // prettier-ignore
+      drawing.kind === 'text' && last?.align === drawing.align && last.at[0] === drawing.at[0] &&
+      last.at[1] < drawing.at[1] && drawing.at[1] - last.at[1] <= NEXT_LINE * Math.max(last.size, drawing.size); // prettier-ignore
     if (!goesOn) end();
     if (drawing.kind === 'text') lines.push(drawing);
   }
   end();
-  return widths;
+  return moved;
 }
 
 /** Texts are moved in from the edge, and shortened to what the box holds; pictures are left out. */
 export function clipped(drawings: readonly Drawing[], box: ClipBox): Drawing[] {
-  const widths = widthsOfLines(drawings);
+  const moved = movedTogether(drawings, box);
   return drawings.flatMap((drawing): Drawing[] => {
     if (drawing.kind === 'line') return clippedDrawing(drawing, box);
     if (drawing.kind === 'rings') return clippedRings(drawing, box);
     if (drawing.kind === 'circle') return clippedCircle(drawing, box);
     if (drawing.kind === 'image') return [];
-    return clippedText(drawing, box, widths.get(drawing) ?? 0);
+    return clippedText(drawing, box, moved.get(drawing) ?? ALONE);
   });
 }

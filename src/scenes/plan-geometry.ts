@@ -9,6 +9,7 @@ import { centreOf, outlineOf, pathOf } from '#plan/shapes/index';
 import { laneOutline } from '#editor/geometry/lanes';
 import { dimensionLine, isClosedMark } from '#editor/geometry/marks';
 import { lengthText } from './tape';
+import { NOTE_WIDTH, wrapped } from './writing';
 
 export const PLAN_KINDS = [
   'lanes',
@@ -30,8 +31,14 @@ type Figure =
   | { readonly kind: 'circle'; readonly at: Point; readonly radius: number }
   /** Something with no size of its own. */
   | { readonly kind: 'place'; readonly at: Point }
-  /** Its middle; `size`: metres. */
-  | { readonly kind: 'text'; readonly at: Point; readonly text: string; readonly size: number };
+  /** `at`: the middle of the first line, or where it begins; `size`: metres. */
+  | {
+      readonly kind: 'text';
+      readonly at: Point;
+      readonly lines: readonly string[];
+      readonly size: number;
+      readonly align: 'left' | 'center';
+    };
 
 export interface PlanThing {
   readonly of: PlanKind;
@@ -46,7 +53,17 @@ const way = (of: PlanKind, points: readonly Point[], closed = false): PlanThing 
   figure: { kind: 'way', points, closed }
 });
 const text = (at: Point, words: string, size: number, of: PlanKind = 'text'): PlanThing[] =>
-  words.trim() === '' ? [] : [{ of, figure: { kind: 'text', at, text: words, size } }];
+  words.trim() === '' ? [] : [{ of, figure: { kind: 'text', at, lines: [words], size, align: 'center' } }];
+/** In the lines that it has on the plan. */
+const writing = (at: Point, words: string, align: 'left' | 'center'): PlanThing[] =>
+  words.trim() === ''
+    ? []
+    : [
+        {
+          of: 'text',
+          figure: { kind: 'text', at, lines: wrapped(words, NOTE_WIDTH), size: TEXT.small, align }
+        }
+      ];
 
 /** Slots as they are sawn, one that two runs share once. */
 function cuts({ shape }: Loop): PlanThing[] {
@@ -99,13 +116,13 @@ function markThings(mark: Mark, units: DisplayUnits): PlanThing[] {
   if (kind === 'dimension') return dimensionThings(mark, units);
   const [first] = points;
   if (first && points.length === 1) {
-    if (kind === 'note') return text(first, mark.text ?? '', TEXT.small);
+    if (kind === 'note') return writing(first, mark.text ?? '', 'left');
     const words = mark.text || t(`mark.${kind}`);
-    return [{ of: kindOf(mark), figure: { kind: 'place', at: first } }, ...text(first, words, TEXT.small)];
+    return [{ of: kindOf(mark), figure: { kind: 'place', at: first } }, ...writing(first, words, 'center')];
   }
   const middle = Math.floor((points.length - 1) / 2);
   const at = isClosedMark(mark) ? centroid(points) : between(points[middle]!, points[middle + 1]!);
-  return [way(kindOf(mark), points, isClosedMark(mark)), ...text(at, mark.text ?? '', TEXT.small)];
+  return [way(kindOf(mark), points, isClosedMark(mark)), ...writing(at, mark.text ?? '', 'center')];
 }
 
 const steelThing = ({ outline }: Steel): PlanThing => way('steel', outline, true);

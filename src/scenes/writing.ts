@@ -6,7 +6,7 @@ import type { Theme } from './theme';
 const TEXT_SIZE = 11;
 export const LINE_HEIGHT = 15;
 /** Characters in a line of a note. */
-const NOTE_WIDTH = 30;
+export const NOTE_WIDTH = 30;
 
 /** Lines of at most so many characters, broken between words. */
 export function wrapped(text: string, most: number): string[] {

@@ -26,6 +26,8 @@ export interface AutosaveOptions<Document> {
   readonly store: StateStore;
   readonly writer: Writer;
   readonly slot: string;
+  /** When the newest state of the slot was saved, milliseconds since 1970; null when there is none. */
+  readonly newest: number | null;
   readonly describe: (document: Document) => Pick<KeptState, 'name' | 'text' | 'pieces'>;
   /** Milliseconds since 1970. */
   readonly now: () => number;
@@ -42,8 +44,8 @@ export interface Autosave<Document> {
   unsaved(): readonly KeptState[];
   /** The next change begins a new state: what was kept before stays as it is. */
   beginState(): void;
-  /** The next change is one of another site. */
-  beginSite(slot: string): void;
+  /** The next change is one of what is opened now; `newest` as in the options. */
+  beginSite(slot: string, newest: number | null): void;
   /** Nothing that waits will be written: the slot is another tab's. */
   drop(): void;
   close(): void;
@@ -53,7 +55,13 @@ export interface Autosave<Document> {
 interface Row {
   readonly slot: string;
   begun: number | null;
+  /** When it was begun by this tab's clock, milliseconds since 1970. */
+  since: number;
+  /** Its site was closed here, or taken away, before all of it was written. */
+  isLeft: boolean;
 }
+
+const rowIn = (slot: string): Row => ({ slot, begun: null, since: 0, isLeft: false });
 
 interface Waiting<Document> {
   readonly document: Document;
@@ -65,8 +73,11 @@ export function createAutosave<Document extends object>(
 ): Autosave<Document> {
   const { store, writer, onState } = options;
   let waiting: readonly Waiting<Document>[] = [];
-  let row: Row = { slot: options.slot, begun: null };
+  let row = rowIn(options.slot);
   let lastBegun = 0;
+  /** By slot, when its newest state was saved: no later one counts as older, though a clock be set back. */
+  const lastSaved = new Map<string, number>();
+  know(options.slot, options.newest);
   let reported: SaveState['kind'] | null = null;
   let cancelTimer: (() => void) | null = null;
   let writing: Promise<void> | null = null;
@@ -91,21 +102,27 @@ export function createAutosave<Document extends object>(
     onState(state);
   }
 
+  function know(slot: string, newest: number | null) {
+    if (newest !== null) lastSaved.set(slot, Math.max(newest, lastSaved.get(slot) ?? newest));
+  }
+
   function begunOf(target: Row): number {
     const now = options.now();
-    // Never the same moment twice: that would write over the state before.
-    if (target.begun === null || now - target.begun > STATE_AGE * 1000) {
+    const age = now - target.since;
+    if (target.begun === null || age > STATE_AGE * 1000 || age < 0) {
+      // Never the same moment twice: that would write over the state before.
       target.begun = lastBegun = Math.max(now, lastBegun + 1);
+      target.since = now;
     }
     return target.begun;
   }
 
-  const stateOf = (document: Document, target: Row): KeptState => ({
-    slot: target.slot,
-    begun: begunOf(target),
-    savedAt: options.now(),
-    ...options.describe(document)
-  });
+  function stateOf(document: Document, target: Row): KeptState {
+    const { slot } = target;
+    const savedAt = Math.max(options.now(), (lastSaved.get(slot) ?? 0) + 1);
+    lastSaved.set(slot, savedAt);
+    return { slot, begun: begunOf(target), savedAt, ...options.describe(document) };
+  }
 
   async function trim(slot: string) {
     const marks = (await store.marks()).filter(isStateMark).filter((mark) => mark.slot === slot);
@@ -120,12 +137,13 @@ export function createAutosave<Document extends object>(
     waiting = [...unsaved.filter((old) => !waiting.some((each) => each.row === old.row)), ...waiting];
   }
 
-  /** Work on a site that was left before it was written is kept beside what another tab has made of it. */
-  async function put(state: KeptState, isOpen: boolean) {
+  /** Work on a site that was left before it was written is kept beside what has been made of the site since. */
+  async function put(state: KeptState, target: Row) {
+    if (target.isLeft && target.slot === row.slot) return store.putBeside(state);
     try {
       await store.put(state, writer);
     } catch (problem) {
-      if (isOpen || refusalOf(problem).kind !== 'taken') throw problem;
+      if (!target.isLeft || refusalOf(problem).kind !== 'taken') throw problem;
       await store.putBeside(state);
     }
   }
@@ -133,7 +151,7 @@ export function createAutosave<Document extends object>(
   async function write(documents: readonly Waiting<Document>[]) {
     for (const [at, { document, row: target }] of documents.entries()) {
       try {
-        await put(stateOf(document, target), target.slot === row.slot);
+        await put(stateOf(document, target), target);
       } catch (problem) {
         const why = refusalOf(problem);
         putBack(documents.slice(at));
@@ -167,6 +185,11 @@ export function createAutosave<Document extends object>(
     inWriting = [];
   }
 
+  /** What is written or waits belongs to an earlier visit to its site from now on. */
+  function leave() {
+    for (const each of [...inWriting, ...waiting]) each.row.isLeft = true;
+  }
+
   return {
     changed(document) {
       waiting = [...waiting.filter((each) => each.row !== row), { document, row }];
@@ -180,13 +203,16 @@ export function createAutosave<Document extends object>(
       return [...newest.values()].map(({ document, row: target }) => stateOf(document, target));
     },
     beginState() {
-      row = { slot: row.slot, begun: null };
+      row = rowIn(row.slot);
     },
-    beginSite(slot) {
-      row = { slot, begun: null };
+    beginSite(slot, newest) {
+      leave();
+      know(slot, newest);
+      row = rowIn(slot);
     },
     drop() {
       stopTimer();
+      leave();
       waiting = waiting.filter((each) => each.row.slot !== row.slot);
       reported = null;
       onState({ kind: 'saved' });

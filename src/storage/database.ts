@@ -9,7 +9,7 @@ import {
   type StateStore,
   type Writer
 } from './states';
-import { NewerReleaseError, TakenOverError } from './refusal';
+import { NewerReleaseError, SilentError, TakenOverError } from './refusal';
 import { storedText, textFrom } from './stored-text';
 import { createPatience } from './patience';
 import { makeTables, NAME, VERSION, type Tables } from './tables';
@@ -27,15 +27,23 @@ function mayWrite(slot: string, found: unknown, { owner, format }: Writer): void
   if (record.owner !== null && record.owner !== owner) throw new TakenOverError('Another tab has this site.');
 }
 
+/** Milliseconds after which a database that says nothing is asked once more. */
+const ASK_AGAIN = 10_000;
+
 /** Opens the database at its first use, and again after the browser has closed it. */
 export function createDatabaseStore(): StateStore {
   let opening: Promise<IDBPDatabase<Tables>> | null = null;
+  /** When it was asked for last, milliseconds of the page's own clock. */
+  let askedAt = 0;
+  /** The last wait for it was in vain. */
+  let isSilent = false;
   const patient = createPatience();
   /** Older tables are being made over, which takes as long as it takes. */
   let isMakingOver = false;
 
-  function database(): Promise<IDBPDatabase<Tables>> {
-    opening ??= openDB<Tables>(NAME, VERSION, {
+  function open(): Promise<IDBPDatabase<Tables>> {
+    askedAt = performance.now();
+    return openDB<Tables>(NAME, VERSION, {
       upgrade(fresh, from, _to, transaction) {
         isMakingOver = true;
         makeTables(fresh, from, transaction).catch(() => {
@@ -59,7 +67,20 @@ export function createDatabaseStore(): StateStore {
       .finally(() => {
         isMakingOver = false;
       });
-    return patient(opening, () => isMakingOver);
+  }
+
+  async function database(): Promise<IDBPDatabase<Tables>> {
+    if (opening === null) opening = open();
+    // What the browser has forgotten is never answered, what it is asked again may be: whichever comes first serves.
+    else if (isSilent && performance.now() - askedAt > ASK_AGAIN) opening = Promise.race([opening, open()]);
+    try {
+      const opened = await patient(opening, () => isMakingOver);
+      isSilent = false;
+      return opened;
+    } catch (problem) {
+      isSilent = problem instanceof SilentError;
+      throw problem;
+    }
   }
 
   /** All of `work` or nothing: what it throws undoes what it has already asked for. */

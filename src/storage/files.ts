@@ -58,14 +58,27 @@ export async function readContent(content: FileContent, handle: FileHandle | nul
   return { kind: 'opened', name, text: await content.text(), handle };
 }
 
+/**
+ * What was picked, null when the person gave up. Only a picker tells that so: the same error from a file means that the
+ * browser broke off reading or writing it.
+ */
+async function picked(picking: Promise<FileHandle>): Promise<FileHandle | null> {
+  try {
+    return await picking;
+  } catch (problem) {
+    if (isCancel(problem)) return null;
+    throw problem;
+  }
+}
+
 /** Rejects only when a chosen file cannot be read. */
 export async function openFile(host: FileHost): Promise<Opened> {
   if (host.pickToOpen) {
     try {
-      const handle = await host.pickToOpen();
-      return await readContent(await handle.getFile(), handle);
-    } catch (problem) {
-      if (isCancel(problem)) return { kind: 'cancelled' };
+      const handle = await picked(host.pickToOpen());
+      return handle ? await readContent(await handle.getFile(), handle) : { kind: 'cancelled' };
+    } catch {
+      // The file field may still reach it.
     }
   }
   const content = await host.chooseByField();
@@ -117,9 +130,12 @@ export async function saveFile(
       if (!(await isAsLeft(handle, isOurs))) return { kind: 'changed elsewhere', name: handle.name };
       return await writeTo(handle, text);
     }
-    if (host.pickToSave) return await writeTo(await host.pickToSave(suggestedName), text);
-  } catch (problem) {
-    if (isCancel(problem)) return { kind: 'cancelled' };
+    if (host.pickToSave) {
+      const chosen = await picked(host.pickToSave(suggestedName));
+      return chosen ? await writeTo(chosen, text) : { kind: 'cancelled' };
+    }
+  } catch {
+    // Forbidden, full or broken off: the download does not depend on it.
   }
   host.download(text, suggestedName);
   return { kind: 'downloaded', name: suggestedName };

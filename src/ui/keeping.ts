@@ -30,6 +30,14 @@ export interface Keeping {
   readonly isReminderDue: boolean;
   /** Another tab has the site that this one would have gone on with. */
   readonly elsewhere: { readonly slot: string; readonly name: string } | null;
+  /**
+   * The site that this page would have opened on could not be read: it is waited for, or it is there now but something else
+   * has been begun here.
+   */
+  readonly late:
+    | { readonly kind: 'awaited' }
+    | { readonly kind: 'there'; readonly slot: string; readonly name: string }
+    | null;
   /** The site was taken from this tab before its last changes were written. */
   readonly isOnlyHere: boolean;
   readonly linkNotice: LinkNotice | null;
@@ -37,6 +45,7 @@ export interface Keeping {
 
   dismissReminder(): void;
   dismissElsewhere(): void;
+  dismissLate(): void;
   dismissLinkNotice(): void;
   takeOver(): Promise<void>;
   workOnCopy(): void;

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { createAssessor } from '#analysis/assess';
 import type { SteelCost } from '#analysis/results';
-import type { Site } from '#plan/schema';
+import type { Channel, Site } from '#plan/schema';
 import { PATIENCE } from '../physics/support/arbitraries';
 import { circuit, lane, loop, QUICK_VEHICLES, siteOf, square, unit } from './support/sites';
 
@@ -32,8 +32,8 @@ const onCircuit = (change: Partial<Site['circuits'][number]>): Site => ({
   ...site,
   circuits: site.circuits.map((each) => ({ ...each, ...change }))
 });
-const onChannel = (tripThreshold: number): Site =>
-  onCircuit({ channel: { ...site.circuits[0]!.channel!, tripThreshold } });
+const onChannel = (change: Partial<Channel>): Site =>
+  onCircuit({ channel: { ...site.circuits[0]!.channel!, ...change } });
 const onLoops = (change: Partial<Site['loops'][number]>): Site => ({
   ...site,
   loops: site.loops.map((each) => ({ ...each, ...change }))
@@ -41,7 +41,8 @@ const onLoops = (change: Partial<Site['loops'][number]>): Site => ({
 
 const EDITS: readonly (readonly [string, Site])[] = [
   ['the vehicle asked for', onCircuit({ detect: ['car'] })],
-  ['the threshold', onChannel(0.004)],
+  ['the threshold', onChannel({ tripThreshold: 0.004 })],
+  ['the release', onChannel({ releaseRatio: 0.9 })],
   ['the lanes', { ...site, lanes: site.lanes.map((each) => ({ ...each, width: 1.5 })) }],
   ['the vehicles', { ...site, vehicles: [...site.vehicles].slice(1) }],
   ['the tolerances', { ...site, tolerances: { depth_m: 0.03 } }],

@@ -1,5 +1,6 @@
 /** Designs reckoned by the worker for a file: once for a drawing, at a desk of their own. */
 import { expect, test } from 'vitest';
+import { speakLanguage } from '#i18n/load';
 import type { QuestionKind } from '#analysis/questions';
 import { knownDesigns, reckonDesigns } from '#app/reckon-designs';
 import { Unfit } from '#exchange/files/exported';
@@ -42,6 +43,24 @@ test('what was found of a drawing is not asked again, for the screen that prints
   expect(knownDesigns(asking.shown, wish)).toBe(found);
   expect(knownDesigns(asking.shown, { ...wish, designs: [null] })).toBeNull();
   expect(open).toHaveLength(1);
+});
+
+test('findings in one language are not those in another', async () => {
+  const { open, asking } = bench();
+  const english = reckonDesigns(asking, wish, asking.shown, unwatched());
+  open[0]!.settle({ kind: 'answer', answer: [] });
+  await english;
+  try {
+    await speakLanguage('de', ['page']);
+    expect(knownDesigns(asking.shown, wish)).toBeNull();
+    const german = reckonDesigns(asking, wish, asking.shown, unwatched());
+    expect(open).toHaveLength(2);
+    open[1]!.settle({ kind: 'answer', answer: [] });
+    expect(await german).not.toBe(await english);
+  } finally {
+    await speakLanguage('en', ['page', 'views']);
+  }
+  expect(knownDesigns(asking.shown, wish)).toBe(await english);
 });
 
 test('a drawing that changed, or a worker that failed, is said in a sentence', async () => {

@@ -50,6 +50,12 @@ test('each site is listed once, under its newest name, the newest first', async 
   ]);
 });
 
+test('a new name holds also where the clock was ahead when the site was kept', async () => {
+  keep('b', NOW + 9000, 'Of tomorrow');
+  await sites.rename('b', 'South gate');
+  expect((await listed())[0]).toEqual(['b', 'South gate', false]);
+});
+
 test('a new name is a new state: the one before it stays', async () => {
   await sites.rename('b', 'South gate');
   expect(store.states.filter(({ slot }) => slot === 'b').map(({ name }) => name)).toEqual([

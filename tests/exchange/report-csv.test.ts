@@ -10,12 +10,15 @@ const withFinding = (message: string): PartialReport => ({
 });
 
 describe('reportCsv', () => {
-  it.each(['=1+1', '+1', '-1', '@x'])('defuses text that begins with a formula sign: %s', (text) => {
-    const rows = Papa.parse<string[]>(reportCsv([withFinding(text)]).trimEnd()).data;
-    const message = rows.find((row) => row[3] === 'message')!;
-    expect(message[4]).toBe(`'${text}`);
-    expect(message[0]).toBe("'=cmd|x");
-  });
+  it.each(['=1+1', '+1', '-1', '@x', ' =1+1', '\n=1+1', '\u202E=1+1', '\uFF1D1+1'])(
+    'defuses text that begins with a formula sign: %j',
+    (text) => {
+      const rows = Papa.parse<string[]>(reportCsv([withFinding(text)]).trimEnd()).data;
+      const message = rows.find((row) => row[3] === 'message')!;
+      expect(message[4]).toBe(`'${text}`);
+      expect(message[0]).toBe("'=cmd|x");
+    }
+  );
 
   it('leaves negative numbers numbers', () => {
     const csv = reportCsv([

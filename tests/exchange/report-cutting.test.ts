@@ -59,6 +59,29 @@ describe('the cutting plan in the report', () => {
     expect(reportText(onlySection(report, 'cutting'), 'imperial')).toContain('46\'-3.118"');
   });
 
+  // a lone loop on a plan without a lane still has to be found
+  it('says the places of the plan where there is no line to measure from, and what to mind', () => {
+    const bare = siteOf({ loops: [loop('L1', square(2, 5)), loop('L2', square(2, 6.9)), loop('L3', { kind: 'circle', centre: [8, 3], diameter: 1.8 })] }); // prettier-ignore
+    const of = reportOf(bare, 'f', createAssessor().assess(bare, 'prepared'), []);
+    const text = reportText(onlySection(of, 'cutting'), 'metric');
+    expect(text).toContain('Cutting plan, x / y of the plan');
+    expect(text).toMatch(/^ {2}1 +L1 +side +1\.10 m \/ 4\.10 m +2\.90 m \/ 4\.10 m +1\.80 m/m);
+    expect(text).toMatch(/L3 +round +8\.00 m \/ 3\.00 m +radius 0\.90 m/);
+    expect(of.cutting.cautions).toEqual([{ code: 'reach', message: expect.stringMatching(/: 4 \(L1, L2\)/) as unknown }]); // prettier-ignore
+    expect(text).toMatch(/^ {2}! .*: 4 \(L1, L2\)/m);
+    expect(report.cutting.cautions).toEqual([]);
+  });
+
+  it('is not broken, and no terminal is commanded, by what a site or a lane is called', () => {
+    const harm = 'Quay\u001b[2J\r\n  !\u2028\u202Ewest';
+    const named = { ...site, name: harm, lanes: site.lanes.map((each) => ({ ...each, name: harm })) };
+    const of = reportOf(named, 'f', createAssessor().assess(site, 'prepared'), []);
+    const lines = (each: typeof report) => reportText(onlySection(each, 'cutting'), 'metric').split('\n');
+    expect(lines(of)).toHaveLength(lines(report).length);
+    expect(lines(of)[0]).toBe('Quay [2J    ! west  (f)');
+    expect(lines(of).join('')).not.toMatch(/[\p{Cc}\p{Cf}\p{Zl}]/u);
+  });
+
   it('of a site without anything to cut says so', () => {
     const empty = siteOf({});
     const none = reportOf(empty, 'f', createAssessor().assess(empty, 'prepared'), []);

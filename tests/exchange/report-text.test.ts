@@ -104,3 +104,20 @@ describe('the text report', () => {
     expect(response).toMatch(/C1\s+ΔL\/L car\s+−3\.00 %\s+15\.0 %/);
   });
 });
+
+// 500 loops, the most that a site holds, are 500 · 499 / 2 pairs
+it('has a line for every pair of a site that is full', () => {
+  const couplings = Array.from({ length: 124_750 }, (_, k) => ({
+    a: `L${k}`,
+    b: 'L2',
+    mutual_H: 1e-7,
+    k: 0.01
+  }));
+  const coupling = { loops_H: 1e-7, steel_H: 0, conduits_H: 0 };
+  const pair = { k: 0.01, coupling, separation_Hz: 900, ripple: 1e-4, ratio: 0.1, verdict: 'clear' };
+  const beats = couplings.map(({ a, b }) => ({ ...pair, a, b })) as unknown as typeof report.beats;
+  const of = (part: Partial<typeof report>) =>
+    reportText({ site: 'Full', file: 'full.json', ...part }, 'metric').split('\n');
+  for (const part of [{ couplings }, { beats }])
+    expect(of(part).filter((line) => /L2 /.test(line)).length).toBeGreaterThanOrEqual(124_750);
+});

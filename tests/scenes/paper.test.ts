@@ -100,6 +100,24 @@ describe('a plan on paper', () => {
     );
   });
 
+  // a warning that ends at the paper's edge says half of what it should
+  it('moves a note up from the lower edge, every line of it in its order', () => {
+    const words = 'The slab is post-tensioned here: nobody saws before its tendons are found and marked, whatever the drawing says.'; // prettier-ignore
+    const note = (y: number): Mark => ({ id: 'n', kind: 'note', points: [[-8, y]], text: words });
+    const lines = (y: number) =>
+      texts(planOnPaper({ ...siteOf(square('L1', [0, 0])), marks: [note(y)] }, frame, PARTS)).filter(({ text }) => words.includes(text)); // prettier-ignore
+    const high = lines(0);
+    expect(high.map(({ text }) => text).join(' ')).toBe(words);
+    // 0.5 m above the lower edge of what is seen, 5 mm on paper
+    const low = lines(-10.5);
+    expect(low.map(({ text }) => text)).toEqual(high.map(({ text }) => text));
+    const [step, again] = [high, low].map((each) => each[1]!.at[1] - each[0]!.at[1]);
+    expect(again).toBeCloseTo(step!, 9);
+    for (const { at, size } of low) expect(at[1] + size / 2).toBeLessThanOrEqual(30 + 220 + 1e-9);
+    // one that begins where nothing is seen stays away
+    expect(lines(-11.5)).toEqual([]);
+  });
+
   it('moves a note in from the edge instead of losing it, and takes the harm out of it', () => {
     const note: Mark = { id: 'm1', kind: 'note', points: [[8.8, 0]], text: '\u202ESealed in May\u0007' };
     const [written] = texts(planOnPaper({ ...emptySite(), marks: [note] }, frame, PARTS));

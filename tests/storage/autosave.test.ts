@@ -15,11 +15,12 @@ const ME = { owner: 'this tab', format: 1 };
 const drawing = (text: string): Drawing => ({ text });
 const lastState = () => states.at(-1);
 
-function start(slot = 'a') {
+function start(slot = 'a', newest: number | null = null) {
   return createAutosave<Drawing>({
     store,
     writer: ME,
     slot,
+    newest,
     describe: ({ text }) => ({ name: 'Site', text }),
     now: clock.now,
     after: clock.after,
@@ -146,7 +147,7 @@ test('what was not yet written when something else is opened is kept too', async
 
 test('another site goes to a slot of its own, with what the first one had not written yet', async () => {
   autosave.changed(drawing('first site'));
-  autosave.beginSite('b');
+  autosave.beginSite('b', null);
   autosave.changed(drawing('second site'));
   expect(autosave.unsaved().map(({ slot, text }) => [slot, text])).toEqual([
     ['a', 'first site'],
@@ -182,7 +183,7 @@ describe('a slot that is another tab’s now', () => {
 
   test('keeps what was left there unwritten beside it, and under it', async () => {
     autosave.changed(drawing('left behind'));
-    autosave.beginSite('b');
+    autosave.beginSite('b', null);
     await store.claim('a', OTHER);
     await store.put({ slot: 'a', begun: 5, savedAt: clock.now() - 9, name: 'Site', text: 'theirs' }, OTHER);
     autosave.changed(drawing('elsewhere'));
@@ -193,6 +194,29 @@ describe('a slot that is another tab’s now', () => {
     expect(lastState()).toEqual({ kind: 'saved' });
   });
 
+  test('a write that it interrupts is kept under what the other tab wrote, also when the site comes back', async () => {
+    let answer = () => {};
+    store.silence = new Promise((resolve) => {
+      answer = resolve;
+    });
+    autosave.changed(drawing('on its way'));
+    const writing = autosave.flush();
+    await settle();
+    store.silence = null;
+    await store.claim('a', OTHER);
+    await store.put({ slot: 'a', begun: 5, savedAt: clock.now() + 1, name: 'Site', text: 'theirs' }, OTHER);
+    autosave.drop();
+    answer();
+    await writing;
+    await store.claim('a', ME);
+    autosave.beginSite('a', clock.now() + 1);
+    await clock.pass(60);
+    await autosave.flush();
+    const byAge = [...store.states].sort((x, y) => y.savedAt - x.savedAt);
+    expect(byAge.map(({ text }) => text)).toEqual(['theirs', 'on its way']);
+    expect(autosave.unsaved()).toEqual([]);
+  });
+
   test('of a newer release is never written to by an older one', async () => {
     await store.claim('a', { owner: 'this tab', format: 2 });
     autosave.changed(drawing('older'));
@@ -200,6 +224,48 @@ describe('a slot that is another tab’s now', () => {
     expect(lastState()).toMatchObject({ kind: 'not saved', why: { kind: 'newer' } });
     expect(store.states).toEqual([]);
     await expect(store.claim('a', ME)).rejects.toThrow('newer');
+  });
+});
+
+describe('a clock that was wrong and is set right', () => {
+  const newest = () => [...store.states].sort(newestFirst).map(({ text }) => text)[0];
+  const newestFirst = (x: { savedAt: number; begun: number }, y: { savedAt: number; begun: number }) =>
+    y.savedAt - x.savedAt || y.begun - x.begun;
+
+  test('does not make older what is saved after it, in the same visit', async () => {
+    for (const text of ['one', 'two']) {
+      autosave.changed(drawing(text));
+      await clock.pass(100);
+    }
+    clock.seconds -= 40_000;
+    autosave.changed(drawing('three'));
+    await autosave.flush();
+    expect(newest()).toBe('three');
+    expect(store.states.map(({ text }) => text)).toEqual(['one', 'two', 'three']);
+    // and states are begun at the usual pace again
+    for (const text of ['four', 'five']) {
+      clock.seconds += 10;
+      autosave.changed(drawing(text));
+      await autosave.flush();
+    }
+    expect(store.states.map(({ text }) => text)).toEqual(['one', 'two', 'five']);
+    expect(newest()).toBe('five');
+  });
+
+  test('nor in a later one', async () => {
+    const ahead = clock.now() + 4e7;
+    store.hold({ slot: 'a', begun: ahead, savedAt: ahead, name: 'Site', text: 'of tomorrow' });
+    autosave = start('a', ahead);
+    autosave.changed(drawing('of today'));
+    await autosave.flush();
+    expect(newest()).toBe('of today');
+    autosave.beginSite('b', ahead);
+    store.hold({ slot: 'b', begun: ahead, savedAt: ahead, name: 'Site', text: 'b of tomorrow' });
+    autosave.changed(drawing('b of today'));
+    await autosave.flush();
+    expect([...store.states].filter(({ slot }) => slot === 'b').sort(newestFirst)[0]?.text).toBe(
+      'b of today'
+    );
   });
 });
 
@@ -263,6 +329,7 @@ describe('a store that refuses', () => {
       store,
       writer: ME,
       slot: 'b',
+      newest: null,
       describe: () => {
         throw new Error('cannot be written down');
       },

@@ -91,6 +91,7 @@ describe.each(Object.entries(DAMAGES))('kept work that has become %s', (_kind, d
       store,
       writer,
       slot: 'a',
+      newest: null,
       describe: (site) => ({ name: site.name, text: writeSite(site) }),
       now: clock.now,
       after: clock.after,

@@ -18,7 +18,7 @@ const content = (text: string, size = text.length): FileContent => ({
 class Disk {
   written: string | null = null;
   aborted = false;
-  failOn: 'open' | 'write' | null = null;
+  failOn: 'open' | 'write' | 'close' | null = null;
   readonly handle: FileHandle = {
     name: 'lane.kerfline.json',
     getFile: () => Promise.resolve(content('from disk')),
@@ -32,6 +32,8 @@ class Disk {
           return Promise.resolve();
         },
         close: () => {
+          // as a browser does that will not have this file on the disk
+          if (this.failOn === 'close') return Promise.reject(new DOMException('blocked', 'AbortError'));
           this.written = draft;
           return Promise.resolve();
         },
@@ -78,6 +80,12 @@ describe('opening', () => {
     expect(await openFile(makeHost({ chooseByField: () => Promise.resolve(null) }).host)).toEqual({
       kind: 'cancelled'
     });
+  });
+
+  test('a file that the browser breaks off reading is no cancelled picker', async () => {
+    const broken = { ...new Disk().handle, getFile: refuse('AbortError') };
+    const { host } = makeHost({ pickToOpen: () => Promise.resolve(broken) });
+    expect(await openFile(host)).toMatchObject({ kind: 'opened', text: 'from field' });
   });
 
   test('a film is not read into memory', async () => {
@@ -144,15 +152,23 @@ describe('saving', () => {
   });
 
   test('a file that cannot be written keeps its old content and a download is made', async () => {
-    for (const failOn of ['open', 'write'] as const) {
+    for (const failOn of ['open', 'write', 'close'] as const) {
       const disk = new Disk();
       disk.failOn = failOn;
       const { host, downloads } = makeHost();
       expect((await saveFile(host, 'text', 'n', disk.handle)).kind).toBe('downloaded');
       expect(disk.written).toBeNull();
-      expect(disk.aborted).toBe(failOn === 'write');
+      expect(disk.aborted).toBe(failOn !== 'open');
       expect(downloads).toHaveLength(1);
     }
+  });
+
+  test('a picked file that the browser breaks off writing is no cancelled picker', async () => {
+    const disk = new Disk();
+    disk.failOn = 'close';
+    const { host, downloads } = makeHost({ pickToSave: () => Promise.resolve(disk.handle) });
+    expect((await saveFile(host, 'text', 'n', null)).kind).toBe('downloaded');
+    expect(downloads).toHaveLength(1);
   });
 });
 

@@ -126,6 +126,7 @@ describe('what autosave has not written', () => {
       store,
       writer: ME,
       slot: 'a',
+      newest: null,
       describe: ({ text }) => ({ name: 'Site', text }),
       now: clock.now,
       after: clock.after,

@@ -1,8 +1,9 @@
 /** What the reckoning takes for granted about this circuit and these readings. */
+import { limitsOfSite } from '#plan/catalogue/acceptance';
 import { instrumentFor, USUAL_METER_FREQUENCY } from '#plan/catalogue/instruments';
 import { tolerancesOf } from '#plan/catalogue/tolerances';
 import type { Quantity, Reading, Site } from '#plan/schema';
-import { conditionsOf } from './checked';
+import { conditionsOf } from './conditions';
 import type { MeasuredFigure, Told } from './results';
 
 export type Baseline = 'none' | 'used' | 'refused';
@@ -33,6 +34,19 @@ const tolerances = (site: Site): Told => {
   };
 };
 
+/** At which a limit of this site holds while the tester had less; null where none did. */
+function voltageMissed(site: Site, figures: readonly MeasuredFigure[]): number | null {
+  const missed = figures.flatMap(({ reading, quantity, testPoint }) => {
+    const had = site.readings[reading]?.insulationVoltage_V ?? Infinity;
+    return limitsOfSite(site).flatMap((limit) =>
+      limit.quantity === quantity && limit.testPoints.includes(testPoint) && had < (limit.voltage_V ?? 0)
+        ? [limit.voltage_V ?? 0]
+        : []
+    );
+  });
+  return missed.length > 0 ? Math.max(...missed) : null;
+}
+
 export const assumptionsOf = ({
   site,
   figures,
@@ -49,6 +63,7 @@ export const assumptionsOf = ({
       conditionsOf(site, readingOf(each)).meterFrequency_Hz === undefined
   );
   const hasNoTemperature = figures.some((each) => readingOf(each).temperature_C === undefined);
+  const voltage = voltageMissed(site, figures);
   const plain = (key: string): Told => ({ key, values: {} });
   const told: readonly (Told | false)[] = [
     tolerances(site),
@@ -59,8 +74,9 @@ export const assumptionsOf = ({
     },
     hasNoTemperature && {
       key: 'assumed.temperature',
-      values: { temperature: { value: site.temperature_C, kind: 'plain' } }
+      values: { temperature: { value: site.temperature_C, kind: 'temperature' } }
     },
+    voltage !== null && { key: 'assumed.voltage', values: { voltage: { value: voltage, kind: 'plain' } } },
     plain(isCommissioning ? 'assumed.prior.commissioning' : 'assumed.prior.later'),
     baseline === 'used' && plain('assumed.baseline'),
     baseline === 'refused' && plain('assumed.baseline-refused'),

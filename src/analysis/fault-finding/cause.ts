@@ -19,10 +19,17 @@ const nameOf = (site: Site, subject: string): string =>
 /** What no figure says, but what follows from the cause being among these. */
 const notesOn = (site: Site, entry: Entry, entries: readonly Entry[]): readonly Evidence[] => {
   const notes: Told[] = [];
+  /** It was looked for in the loops as well, and is not there. */
+  const couldBeALoop = (kind: string): boolean =>
+    entries.some(({ faults: [only, other] }) => !other && only!.kind === kind && only!.subject !== null);
   entry.candidates.forEach((subjects, fault) => {
-    if (entry.faults[fault]?.subject !== null || subjects.length < 2) return;
-    const names = subjects.map((each) => nameOf(site, each)).join(', ');
-    notes.push({ key: 'evidence.which-one', values: { names } });
+    const { kind, subject } = entry.faults[fault]!;
+    if (subject !== null) return;
+    const named = subjects.flatMap((each) => (each === null ? [] : [nameOf(site, each)]));
+    if (subjects.length > 1) {
+      const key = named.length < subjects.length ? 'evidence.which-one-or-lead-in' : 'evidence.which-one';
+      notes.push({ key, values: { names: named.join(', ') } });
+    } else if (couldBeALoop(kind)) notes.push({ key: 'evidence.in-lead-in', values: {} });
   });
   const shareOf = (kind: string): number =>
     entries

@@ -3,9 +3,10 @@ import { accuracyOf } from '#plan/catalogue/instruments';
 import type { Reading, Site } from '#plan/schema';
 import { createMeans, type Means } from '../means';
 import type { Steps } from '../steps';
+import { conditionsOf } from './conditions';
 import { expectedInSteps } from './expected';
 import { judge } from './judge';
-import type { CircuitExpectation, ExpectedFigure, MeasuredFigure, MeterConditions } from './results';
+import type { CircuitExpectation, ExpectedFigure, MeasuredFigure } from './results';
 import { circuitOfReading, figuresOfReading, placeOfReading } from './visits';
 
 /** Of one measured figure, without what only a diagnosis knows. */
@@ -14,19 +15,6 @@ export type CheckedFigure = Omit<MeasuredFigure, 'meterDeviation' | 'doubt'>;
 export interface CheckedCircuit extends CircuitExpectation {
   /** In the order of `site.readings`. */
   readonly measured: readonly CheckedFigure[];
-}
-
-/** What is left out is as the site and its instruments usually have it. */
-export function conditionsOf(site: Pick<Site, 'fieldCheck'>, reading: Reading): MeterConditions {
-  const stated = site.fieldCheck?.instruments?.find(
-    ({ id, testFrequency_Hz }) => reading.instruments?.includes(id) && testFrequency_Hz !== undefined
-  );
-  const frequency = reading.meterFrequency_Hz ?? stated?.testFrequency_Hz;
-  return {
-    ...(frequency === undefined ? {} : { meterFrequency_Hz: frequency }),
-    ...(reading.temperature_C === undefined ? {} : { temperature_C: reading.temperature_C }),
-    ...(reading.setting === undefined ? {} : { setting: reading.setting })
-  };
 }
 
 type Wanted = Pick<ExpectedFigure, 'testPoint' | 'loop' | 'quantity'>;

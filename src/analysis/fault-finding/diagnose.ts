@@ -4,7 +4,7 @@ import { createMeans, type Means } from '../means';
 import type { Steps } from '../steps';
 import { assumptionsOf } from './assumptions';
 import { baselineOf, baselineReadings } from './baseline';
-import { conditionsOf } from './checked';
+import { conditionsOf } from './conditions';
 import { distancesOf } from './distance';
 import { causeOf, type Answering } from './cause';
 import type { Rivals } from './evidence';

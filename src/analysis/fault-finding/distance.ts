@@ -17,6 +17,8 @@ const LEAST = 0.05;
 /** Of a short's own resistance, Ω: metal on metal is less; common practice. */
 const USUAL_CONTACT = 0.3;
 
+const QUANTITY = { resistance: 'resistanceDc_ohm', inductance: 'inductance_H' } as const;
+
 const short = (distance_m: number, resistance_ohm: number): readonly ConcreteFault[] => [
   { kind: 'short in lead-in', subject: null, values: { distance_m, resistance_ohm } }
 ];
@@ -82,14 +84,17 @@ export const distancesOf = (
     )
     .reduce((sum, { probability }) => sum + probability, 0);
   if (shorts < LEAST) return [];
-  const readAt = (quantity: 'resistanceDc_ohm' | 'inductance_H'): Placed | undefined =>
-    placed.find(
-      ({ observed: { asked, isBaseline } }) =>
-        !isBaseline && asked.testPoint === 'cabinet' && asked.quantity === quantity
-    );
-  const [ohms, henries] = [readAt('resistanceDc_ohm'), readAt('inductance_H')];
-  const byResistance = ohms ? oneOf(ohms, scene, 'resistance') : null;
-  const byInductance = henries ? oneOf(henries, scene, 'inductance') : null;
+  /** From the last figure that can be one: what was mistyped or read badly is read again after it. */
+  const readAt = (from: FaultDistance['from']): Omit<FaultDistance, 'told'> | null => {
+    for (const each of placed.toReversed()) {
+      const { asked, isBaseline } = each.observed;
+      if (isBaseline || asked.testPoint !== 'cabinet' || asked.quantity !== QUANTITY[from]) continue;
+      const found = oneOf(each, scene, from);
+      if (found) return found;
+    }
+    return null;
+  };
+  const [byResistance, byInductance] = [readAt('resistance'), readAt('inductance')];
   const found = [byResistance, byInductance].flatMap((each) => each ?? []);
   const slack = farthest(scene.prepared);
   const agree =

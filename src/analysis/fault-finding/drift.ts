@@ -5,6 +5,7 @@
  */
 import { copperResistivity } from '#physics/wire/round-wire';
 import type { Quantity, Reading, Site } from '#plan/schema';
+import { conditionsOf } from './conditions';
 import { circuitOfReading, newestFirst, placeOfReading } from './visits';
 
 export interface Drift {
@@ -22,14 +23,19 @@ export interface Drift {
   readonly isCorrected: boolean;
 }
 
-type Read = Pick<Site, 'circuits' | 'readings'>;
+type Read = Pick<Site, 'circuits' | 'readings' | 'fieldCheck'>;
 
 const isSame = <T>(a: T | undefined, b: T | undefined): boolean =>
   a === undefined || b === undefined || a === b;
 
-function isAlike(quantity: Quantity, a: Reading, b: Reading): boolean {
-  if (quantity === 'inductance_H' || quantity === 'q')
-    return isSame(a.meterFrequency_Hz, b.meterFrequency_Hz);
+/** Of two readings at one place. */
+function isAlike(site: Read, quantity: Quantity, a: Reading, b: Reading): boolean {
+  if (quantity === 'inductance_H' || quantity === 'q') {
+    const [here, there] = [conditionsOf(site, a), conditionsOf(site, b)];
+    // the unit measures at its own frequency, whatever meter was at hand
+    const isAtUnit = placeOfReading(site, a).testPoint === 'unit';
+    return isAtUnit || isSame(here.meterFrequency_Hz, there.meterFrequency_Hz);
+  }
   if (quantity === 'frequency_Hz') return isSame(a.setting, b.setting);
   return quantity !== 'deltaLOverL' || isSame(a.vehicle, b.vehicle);
 }
@@ -56,7 +62,7 @@ function baselineOf(site: Read, place: number, quantity: Quantity): number | und
       each[quantity] !== undefined &&
       (each.at ?? '') <= at &&
       isSameSeries(site, each, reading) &&
-      isAlike(quantity, each, reading);
+      isAlike(site, quantity, each, reading);
     return fits ? [index] : [];
   });
   const timeOf = (index: number): string => site.readings[index]?.at ?? '';

@@ -110,6 +110,8 @@ export const GENERAL = [
   'causes.against.something-else',
   'causes.against.something-else.over',
   'causes.evidence.which-one',
+  'causes.evidence.which-one-or-lead-in',
+  'causes.evidence.in-lead-in',
   'causes.evidence.splice-or-end',
   'causes.evidence.splice-or-cable',
   'causes.evidence.two-at-once',

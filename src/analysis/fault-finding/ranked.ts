@@ -14,8 +14,11 @@ export interface Entry {
   readonly probability: number;
   readonly suspects: readonly Suspect[];
   readonly isUnknown: boolean;
-  /** Of each fault: the subjects among which the readings do not choose, the likeliest first; one where they do. */
-  readonly candidates: readonly (readonly string[])[];
+  /**
+   * Of each fault: the subjects among which the readings do not choose, the likeliest first; one where they do. Null: the
+   * lead-in, or whatever no loop, wire or circuit stands for.
+   */
+  readonly candidates: readonly (readonly (string | null)[])[];
 }
 
 type Weighed = Posterior['suspects'][number];
@@ -121,7 +124,7 @@ const entryOf = (suspects: readonly Weighed[]): Entry => {
       .map((each) => ({ subject: subjectsOf(each[0]!)[fault] ?? null, share: sum(each) }))
       .sort((a, b) => b.share - a.share);
     const least = WORTH_TELLING * (shares[0]?.share ?? 0);
-    return shares.flatMap(({ subject, share }) => (subject !== null && share >= least ? [subject] : []));
+    return shares.flatMap(({ subject, share }) => (share >= least ? [subject] : []));
   });
   const faults = order.map((k, fault): Fault => {
     const subjects = new Set(suspects.map((each) => subjectsOf(each)[fault]));

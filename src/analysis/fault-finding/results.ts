@@ -66,6 +66,8 @@ export interface ToldAmount {
     | 'ratio'
     /** Seconds. */
     | 'time'
+    /** °C, of a thing; not a difference. */
+    | 'temperature'
     | 'share'
     | 'plain';
 }

@@ -19,6 +19,7 @@ function numberTold({ value, kind }: ToldAmount, system: UnitSystem): string {
     case 'smallLength':
     case 'inductance':
     case 'insulation':
+    case 'temperature':
       return format(value, kind, system).text;
     // as meters show them: a loop has tenths of an ohm, a separation is told in hertz
     case 'resistance':

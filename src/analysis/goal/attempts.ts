@@ -12,6 +12,7 @@ import type { Judge, Judged } from './judge';
 import { needsOf, type Needs } from './needs';
 import type { FindingRef, GoalReason, GoalWish } from './results';
 import { shortfallOf } from './shortfall';
+import { becameWorse, type Seen } from './worse';
 
 /** Shortfalls that differ by a smaller share are one. */
 const SAME = 1e-9;
@@ -19,7 +20,7 @@ const SAME = 1e-9;
 export interface Tried {
   readonly value: number;
   readonly isGone: boolean;
-  /** Of a value that was not looked at whole at least so much. */
+  /** Of a value that was not looked at whole at least so much; without end where the finding is only gone since it got worse. */
   readonly shortfall: number;
   readonly told: string;
   readonly isWhole: boolean;
@@ -72,6 +73,8 @@ export const createAttempts = (
   const needs = needsOf(finding);
   const tried = new Map<number, Tried>();
   let deciding: Needs['vehicles'] = null;
+  /** Of the first value that was looked at. */
+  let start: Seen | null = null;
 
   function* look(value: number, vehicles: Needs['vehicles']): Steps<Tried | null> {
     const site = withValue(present, variable, value)?.site;
@@ -79,9 +82,11 @@ export const createAttempts = (
     const judged = yield* judge(site, { ...needs, vehicles });
     const it = judged.findings.find((each) => isIt(finding, each));
     const isWhole = vehicles === null;
+    start ??= { site, judged };
+    const isWorse = it === undefined && becameWorse(finding, start, { site, judged });
     const made: Tried = {
-      ...{ value, isWhole, isGone: it === undefined, told: it?.message ?? '' },
-      shortfall: it ? shortfallOf(finding, judged, site) : 0
+      ...{ value, isWhole, isGone: it === undefined && !isWorse, told: it?.message ?? '' },
+      shortfall: it ? shortfallOf(finding, judged, site) : isWorse ? Infinity : 0
     };
     // that some of them make no finding says nothing of the others
     if (!isWhole && made.isGone) return made;

@@ -26,8 +26,8 @@ const DRAWN: Needs = {
   ...{ vehicles: null, isMeshed: false, hasTraffic: false }
 };
 
-/** How the subject of a pair is written. */
-const BETWEEN = ' + ';
+/** The two that the finding of a pair is about. */
+export const pairIn = (subject: string): readonly string[] => subject.split(' + ');
 
 export const needsOf = ({ code, subject }: FindingRef): Needs => {
   const own = new Set([subject]);
@@ -44,7 +44,7 @@ export const needsOf = ({ code, subject }: FindingRef): Needs => {
     case 'steel-near':
       return { ...DRAWN, wanted: own, steel: own };
     case 'beating':
-      return { ...DRAWN, beats: new Set(subject.split(BETWEEN)) };
+      return { ...DRAWN, beats: new Set(pairIn(subject)) };
     case 'vehicle-too-low':
       return { ...DRAWN, isMeshed: true };
     case 'miscounts':

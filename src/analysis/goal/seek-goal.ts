@@ -18,14 +18,31 @@ const GRAVITY: Readonly<Record<Severity, number>> = { problem: 2, caution: 1, no
 
 const refOf = ({ code, subject, severity }: Finding): FindingRef => ({ code, subject, severity });
 
+/**
+ * Those of the second list that the first has nothing for: of several of a kind about one thing, as of vehicles that are
+ * missed, the gravest is held against the gravest, and so on. `isLess`: whether its like in the first does not stand for one.
+ */
+const beyond = (
+  first: readonly Finding[],
+  second: readonly Finding[],
+  isLess: (one: Finding, other: Finding) => boolean
+): readonly Finding[] => {
+  const gravest = (all: readonly Finding[]): Finding[] =>
+    [...all].sort((a, b) => GRAVITY[b.severity] - GRAVITY[a.severity]);
+  return second.filter((each) => {
+    const like = gravest(first.filter((other) => isIt(each, other)));
+    const match = like[gravest(second.filter((other) => isIt(each, other))).indexOf(each)];
+    return match === undefined || isLess(match, each);
+  });
+};
+
 /** New ones, and those that got graver. */
 const broughtBy = (before: readonly Finding[], after: readonly Finding[]): readonly FindingRef[] =>
-  after
-    .filter((each) => {
-      const same = before.filter((other) => isIt(each, other));
-      return same.every(({ severity }) => GRAVITY[severity] < GRAVITY[each.severity]);
-    })
-    .map(refOf);
+  beyond(before, after, (one, other) => GRAVITY[one.severity] < GRAVITY[other.severity]).map(refOf);
+
+/** Those that are gone. */
+const clearedBy = (before: readonly Finding[], after: readonly Finding[]): readonly FindingRef[] =>
+  beyond(after, before, () => false).map(refOf);
 
 /** Numbers that no drawing holds: findings are of the drawing. */
 const BESIDE_THE_DRAWING = new Set(['offset', 'along', 'shortedTurns']);
@@ -89,8 +106,6 @@ export function* seekGoalInSteps(site: Site, wish: GoalWish, means: Means): Step
     kind: 'found',
     ...{ from, ...hit, tried: attempts.count() },
     brings: broughtBy(before, after),
-    clears: before
-      .filter((each) => !isIt(finding, each) && !after.some((other) => isIt(each, other)))
-      .map(refOf)
+    clears: clearedBy(before, after).filter((each) => !isIt(finding, each))
   };
 }

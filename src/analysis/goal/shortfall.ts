@@ -3,7 +3,7 @@
  * judges. Only said to be nearer or farther; a search never trusts it to be monotone.
  */
 import { wireOf } from '#plan/catalogue/wires';
-import type { Site } from '#plan/schema';
+import type { Circuit, Site } from '#plan/schema';
 import { USUAL_BAND } from '../band';
 import { WATCH_FROM } from '../beating/rate';
 import { LEAST_COVER } from '../findings/cover';
@@ -15,12 +15,22 @@ import type { FindingRef } from './results';
 
 type Measure = (about: { readonly judged: Judged; readonly site: Site; readonly subject: string }) => number;
 
+const channelOf = (circuit: string, site: Site): Circuit['channel'] =>
+  site.circuits.find(({ id }) => id === circuit)?.channel ?? null;
+
+const thresholdFor = (circuit: string, site: Site): number => channelOf(circuit, site)?.tripThreshold ?? NaN;
+
+const releaseFor = (circuit: string, site: Site): number =>
+  thresholdFor(circuit, site) * (channelOf(circuit, site)?.releaseRatio ?? NaN);
+
+/** The share of a level that a response lacks: finite for no response too, and never better than reaching it for less than none. */
+const lacking = (response: number, level: number): number => 1 - response / level;
+
 const ofCircuit =
   (measure: (readout: CircuitReadout, threshold: number, site: Site) => number): Measure =>
   ({ judged, site, subject }) => {
     const readout = judged.result.circuits.find(({ id }) => id === subject);
-    const threshold = site.circuits.find(({ id }) => id === subject)?.channel?.tripThreshold ?? NaN;
-    return readout ? measure(readout, threshold, site) : NaN;
+    return readout ? measure(readout, thresholdFor(subject, site), site) : NaN;
   };
 
 const ofLoop =
@@ -35,23 +45,19 @@ const outOf = (value: number, [least, most]: readonly [number, number]): number 
 
 const worst = (values: readonly number[]): number => (values.length === 0 ? NaN : Math.max(...values));
 
-const thresholdFor = (circuit: string, site: Site): number =>
-  site.circuits.find(({ id }) => id === circuit)?.channel?.tripThreshold ?? NaN;
-
 const MEASURES: Readonly<Record<string, Measure>> = {
   'low-q': ofCircuit(({ q }) => LEAST_Q / q - 1),
   'inductance-range': ofCircuit((readout, _, site) => {
-    const channel = site.circuits.find(({ id }) => id === readout.id)?.channel;
-    const unit = site.units.find(({ id }) => id === channel?.unit);
+    const unit = site.units.find(({ id }) => id === channelOf(readout.id, site)?.unit);
     return unit ? outOf(readout.inductance_H, unit.inductanceRange_H) : NaN;
   }),
   'frequency-band': ofCircuit(({ frequency_Hz }) => outOf(frequency_Hz, USUAL_BAND)),
   resonance: ofCircuit(({ frequency_Hz, selfResonance_Hz }) => frequency_Hz / selfResonance_Hz),
   undetected: ofCircuit(({ responses }, threshold) =>
-    worst(responses.filter(({ wanted }) => wanted).map(({ best }) => threshold / -best - 1))
+    worst(responses.filter(({ wanted }) => wanted).map(({ best }) => lacking(-best, threshold)))
   ),
   'detected-in-part': ofCircuit(({ responses }, threshold) =>
-    worst(responses.filter(({ wanted }) => wanted).map((each) => threshold / -each.worst - 1))
+    worst(responses.filter(({ wanted }) => wanted).map((each) => lacking(-each.worst, threshold)))
   ),
   'next-lane': ofCircuit(({ neighbours }, threshold) =>
     worst(neighbours.map(({ deltaLOverL }) => -deltaLOverL / threshold))
@@ -68,20 +74,20 @@ const MEASURES: Readonly<Record<string, Measure>> = {
     worst(
       (judged.result.passes ?? [])
         .filter(({ circuit, wanted, detections }) => circuit === subject && wanted && detections === 0)
-        .map(({ response }) => thresholdFor(subject, site) / response - 1)
+        .map(({ response }) => lacking(response, thresholdFor(subject, site)))
     ),
-  'counted-twice': ({ judged, subject }) =>
+  'counted-twice': ({ judged, site, subject }) =>
     // the weaker a gap, the farther it is from being bridged
-    -Math.min(
-      ...(judged.result.passes ?? [])
+    worst(
+      (judged.result.passes ?? [])
         .filter(({ circuit, isServed }) => circuit === subject && isServed)
-        .flatMap(({ gaps }) => gaps.map(({ response }) => response))
+        .flatMap(({ gaps }) => gaps.map(({ response }) => lacking(response, releaseFor(subject, site))))
     ),
-  'next-lane-edge': ({ judged, subject }) =>
+  'next-lane-edge': ({ judged, site, subject }) =>
     worst(
       (judged.result.passes ?? [])
         .filter(({ circuit, isServed }) => circuit === subject && !isServed)
-        .map(({ response }) => response)
+        .map(({ response }) => response / thresholdFor(subject, site))
     ),
   cover: ofLoop(({ cover_m }) => LEAST_COVER - cover_m),
   turns: ofLoop(({ inductance_H }) => outOf(inductance_H, [LEAST_INDUCTANCE, MOST_INDUCTANCE])),

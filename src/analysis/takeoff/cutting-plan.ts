@@ -109,6 +109,6 @@ export function cuttingPlanOf(site: Site): CuttingPlan {
     })),
     unplaced: sawn.unplaced.map(({ owner, length, depth, width }) => ({ loop: owner.loop.id, length, depth, width })), // prettier-ignore
     totals: totalsOf(sawn),
-    cautions: cautionsOf(sawn.outOfReach, sawn.estimate)
+    cautions: cautionsOf(sawn)
   };
 }

@@ -1,16 +1,17 @@
 /** The take-off of a site. */
-import type { StatedEstimate } from '#plan/catalogue/estimate';
 import type { Site } from '#plan/schema';
-import { sawnOn } from './cuts';
-import { caution, how, smallLength } from './how';
+import { sawnOn, type Sawn } from './cuts';
+import { caution, count, how, smallLength } from './how';
 import { itemsOf } from './items';
 import { loopCrewDrafts, siteCrewDrafts } from './lines/crew';
 import { circuitDrafts } from './lines/lead-in';
 import { lineOf, type Draft } from './lines/line';
+import { listOf } from './lines/of-loop';
 import { conduitDrafts, loopPartDrafts, markDrafts } from './lines/parts';
 import { slotDrafts } from './lines/slots';
 import { wireDrafts } from './lines/wire';
 import { loopsSawn } from './loops';
+import { overreachOf } from './overreach';
 import type { How, Takeoff, TakeoffLine } from './results';
 
 const extraDrafts = ({ estimate }: Site): readonly Draft[] =>
@@ -24,15 +25,22 @@ const extraDrafts = ({ estimate }: Site): readonly Draft[] =>
     places: []
   }));
 
-/** What the figures leave out. */
-export const cautionsOf = (
-  outOfReach: readonly number[],
-  { bladeDiameter_m: blade }: StatedEstimate
-): readonly How[] => {
+/** More nobody reads. */
+const MOST_NAMES = 8;
+
+/** What the figures leave out, and what whoever saws has to mind. */
+export function cautionsOf({ outOfReach, estimate, pieces }: Sawn): readonly How[] {
+  const { bladeDiameter_m: blade } = estimate;
   const [deepest] = outOfReach;
-  if (deepest === undefined) return [];
-  return [caution('blade', { blade: smallLength(blade), depth: smallLength(deepest) })];
-};
+  const { ends, into } = overreachOf(pieces);
+  const names = listOf(into.slice(0, MOST_NAMES)) + (into.length > MOST_NAMES ? ', …' : '');
+  return [
+    ...(deepest === undefined
+      ? []
+      : [caution('blade', { blade: smallLength(blade), depth: smallLength(deepest) })]),
+    ...(ends > 0 ? [caution('reach', { ends: count(ends), others: names })] : [])
+  ];
+}
 
 /** Pure geometry and counting, quick enough to follow a gesture. */
 export function takeoffOf(site: Site): Takeoff {
@@ -67,6 +75,6 @@ export function takeoffOf(site: Site): Takeoff {
     costWithContingency: Math.round(cost * (1 + estimate.contingency) * 100) / 100,
     unpriced: items.filter(({ price }) => price === null).map(({ item }) => item),
     hours: lines.reduce((sum, line) => (line.group === 'crew' ? sum + line.amount : sum), 0),
-    cautions: cautionsOf(sawn.outOfReach, estimate)
+    cautions: cautionsOf(sawn)
   };
 }

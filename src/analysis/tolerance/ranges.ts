@@ -33,24 +33,24 @@ const FIGURES: Readonly<Record<keyof FigureRanges, (alone: Alone) => number>> = 
   frequency_Hz: ({ solved }) => solved.frequency
 };
 
-const rangesOfFigures = ({ nominal, pairs }: Shifts): FigureRanges => {
-  const range = (figure: (alone: Alone) => number): PlausibleRange =>
-    rangeOf(
-      figure(nominal),
-      pairs.map(({ input, below, above }) => ({
-        input,
-        below: { share: below.share, value: figure(below.alone) },
-        above: { share: above.share, value: figure(above.alone) }
-      }))
-    );
-  return {
-    inductance_H: range(FIGURES.inductance_H),
-    resistance_ohm: range(FIGURES.resistance_ohm),
-    resistanceDc_ohm: range(FIGURES.resistanceDc_ohm),
-    q: range(FIGURES.q),
-    frequency_Hz: range(FIGURES.frequency_Hz)
-  };
-};
+/** Of any figure of the circuit by itself. */
+export const rangeIn = ({ nominal, pairs }: Shifts, figure: (alone: Alone) => number): PlausibleRange =>
+  rangeOf(
+    figure(nominal),
+    pairs.map(({ input, below, above }) => ({
+      input,
+      below: { share: below.share, value: figure(below.alone) },
+      above: { share: above.share, value: figure(above.alone) }
+    }))
+  );
+
+const rangesOfFigures = (shifts: Shifts): FigureRanges => ({
+  inductance_H: rangeIn(shifts, FIGURES.inductance_H),
+  resistance_ohm: rangeIn(shifts, FIGURES.resistance_ohm),
+  resistanceDc_ohm: rangeIn(shifts, FIGURES.resistanceDc_ohm),
+  q: rangeIn(shifts, FIGURES.q),
+  frequency_Hz: rangeIn(shifts, FIGURES.frequency_Hz)
+});
 
 /** ΔL/L of the vehicle at its place on a circuit as it is, and on one whose loops lie as in that one. */
 interface Effects {

@@ -55,9 +55,14 @@ export function listenToPointers(surface: HTMLElement, editor: Editor, options: 
         surface.dispatchEvent(new PointerEvent('contextmenu', about));
       },
       after(delay, callback) {
-        const timer = setTimeout(callback, delay);
+        let frame = 0;
+        const timer = setTimeout(() => {
+          // Browsers hand over movements with the next frame: on a busy page a drag that began long ago is heard of there.
+          frame = requestAnimationFrame(callback);
+        }, delay);
         return () => {
           clearTimeout(timer);
+          cancelAnimationFrame(frame);
         };
       }
     },

@@ -31,6 +31,8 @@ const UNITS = {
 const POINT_LOOK = { mode: 34, size: 0.4 } as const;
 /** Millionths of a unit: finer than anything is measured, and never written with an exponent. */
 const FINENESS = 1e6;
+/** From one line of a text to the next, as a share of its size. */
+const LINE_HEIGHT = 1.6;
 /** Things between two rests. */
 const AT_ONCE = 500;
 
@@ -94,15 +96,21 @@ class Draughtsman {
     return this.writer.stringify();
   }
 
-  #text({ at, text, size }: Extract<PlanThing['figure'], { kind: 'text' }>, on: { layerName: string }): void {
-    const words = dxfText(text);
-    if (words === '') return;
-    const [x, y] = this.#place(at);
-    this.writer.modelSpace.addText(point3d(x, y), this.#length(size), words, {
-      ...on,
-      horizontalAlignment: TextHorizontalAlignment.Center,
-      verticalAlignment: TextVerticalAlignment.Middle,
-      secondAlignmentPoint: point3d(x, y)
+  /** A text a line: not every reader breaks one. Only the first has a place of the plan's. */
+  #text(
+    { at, lines, size, align }: Extract<PlanThing['figure'], { kind: 'text' }>,
+    on: { layerName: string }
+  ): void {
+    this.#reach(at);
+    lines.map(dxfText).forEach((words, line) => {
+      if (words === '') return;
+      const [x, y] = this.#scaled([at[0], at[1] - line * LINE_HEIGHT * size]);
+      this.writer.modelSpace.addText(point3d(x, y), this.#length(size), words, {
+        ...on,
+        horizontalAlignment: align === 'left' ? TextHorizontalAlignment.Left : TextHorizontalAlignment.Center,
+        verticalAlignment: TextVerticalAlignment.Middle,
+        secondAlignmentPoint: point3d(x, y)
+      });
     });
   }
 

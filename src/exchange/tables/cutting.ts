@@ -1,6 +1,8 @@
 /** What is sawn, in which order, and from where each cut is set out. */
+import { cautionText } from '#analysis/takeoff/how';
 import { referencePointsOf, type ReferencePoint } from '#analysis/takeoff/reference-points';
 import type { CoreHole, Cut, CuttingPlan, SetOut } from '#analysis/takeoff/results';
+import { valueSaid } from '#analysis/takeoff/said-values';
 import { t } from '#i18n/message';
 import { estimateOf } from '#plan/catalogue/estimate';
 import type { Point, Site } from '#plan/schema';
@@ -131,7 +133,40 @@ function bladeTable(site: Site, { totals }: CuttingPlan): Table {
   });
 }
 
+type Unplaced = CuttingPlan['unplaced'][number];
+
+/** Null where every home run is drawn: they are part of what the blade travels. */
+function unplacedTable(site: Site, { unplaced }: CuttingPlan): Table | null {
+  const { displayUnits: system } = site;
+  if (unplaced.length === 0) return null;
+  return tableOf({
+    title: t('tables.unplaced'),
+    rows: unplaced,
+    fields: [
+      text<Unplaced>(t('tables.loop'), ({ loop }) => loopName(site, loop)),
+      quantity<Unplaced>(t('tables.cutLength'), 'length', system, ({ length }) => length),
+      quantity<Unplaced>(t('tables.slotDepth'), 'depth', system, ({ depth }) => depth),
+      quantity<Unplaced>(t('tables.slotWidth'), 'thickness', system, ({ width }) => width)
+    ],
+    notes: [t('tables.unplacedNote')]
+  });
+}
+
+/** A sheet says in sentences what is sawn without being drawn, and what to mind. */
 export const cuttingTables = (site: Site, plan: CuttingPlan): readonly Table[] => {
   const further = [holesTable(site, plan), referencesTable(site)].filter((table) => table !== null);
   return [cutsTable(site, plan), ...further, bladeTable(site, plan)];
 };
+
+/** The same where nothing else is said beside them. */
+export function cuttingFileTables(site: Site, plan: CuttingPlan): readonly Table[] {
+  const cautions = plan.cautions.map((each) => clean(cautionText(each, valueSaid(site.displayUnits))));
+  const unplaced = unplacedTable(site, plan);
+  const tables = cuttingTables(site, plan);
+  const blade = tables.at(-1)!;
+  return [
+    ...tables.slice(0, -1),
+    ...(unplaced ? [unplaced] : []),
+    cautions.length > 0 ? { ...blade, notes: [...(blade.notes ?? []), ...cautions] } : blade
+  ];
+}

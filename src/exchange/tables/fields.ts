@@ -54,6 +54,25 @@ export const mixed = <Row>(
   }
 });
 
+/** Of its value: what is stated is read as it was stated, and what is multiplied by it comes to what stands beside it. */
+const EXACT = 2e-5;
+
+const misses = (value: number, places: number): boolean =>
+  Math.abs(Number(value.toFixed(places)) - value) > EXACT * value;
+
+/** The same with as many places as each of its numbers takes, at least those of its column. */
+export const exact = <Row>(field: Field<Row>): Field<Row> => ({
+  ...field,
+  places: (row) => {
+    const cell = field.cell(row);
+    const digits = field.column.digits ?? MOST_PLACES;
+    const value = typeof cell === 'number' ? Math.abs(cell) : 0;
+    let places = digits;
+    while (places < MOST_PLACES && misses(value, places)) places++;
+    return places > digits ? places : (field.places?.(row) ?? null);
+  }
+});
+
 /** A quantity in SI; its head gets the unit in which it is shown. */
 export function quantity<Row>(
   head: string,

@@ -46,7 +46,8 @@ function inUnit(kind: QuantityKind, symbol: string, digits: number): Measure {
 const SAME = {
   inductance: inUnit('inductance', 'µH', 1),
   resistance: inUnit('resistance', 'Ω', 3),
-  insulation: inUnit('insulation', 'MΩ', 2),
+  // wet copper leaks through kilohms
+  insulation: inUnit('insulation', 'MΩ', 4),
   capacitance: inUnit('capacitance', 'nF', 1),
   frequency: inUnit('frequency', 'kHz', 2),
   // known to some percent: nobody reads its hundredths

@@ -3,7 +3,8 @@ import { t } from '#i18n/message';
 import { timingsOf } from '#plan/catalogue/timings';
 import type { Channel, Circuit, Output, Unit } from '#plan/schema';
 import type { ExportSource } from '../files/exported';
-import { number, quantity, tableOf, text, withoutEmpty } from './fields';
+import { exact, number, quantity, tableOf, text, withoutEmpty } from './fields';
+import type { MeasureName } from './measures';
 import { nameOf } from './names';
 import type { Table } from './table';
 
@@ -39,27 +40,30 @@ export function settingsTable({ site, assessment }: Pick<ExportSource, 'site' | 
   // a given frequency stands for no setting
   const setting = ({ channel }: Row): number | null =>
     channel.frequency_Hz === null ? channel.frequencySetting : null;
+  /** Somebody sets it: a half is not a whole. */
+  const stated = (head: string, measure: MeasureName, cell: (row: Row) => number | null | undefined) =>
+    exact(quantity<Row>(head, measure, system, cell));
   const fields = [
     text<Row>(t('tables.unit'), ({ unit, channel }) => (unit ? nameOf(unit) : channel.unit)),
     number<Row>(t('tables.channel'), 0, ({ channel }) => channel.number),
     text<Row>(t('tables.circuit'), ({ circuit }) => nameOf(circuit)),
     number<Row>(t('tables.setting'), 0, setting),
-    quantity<Row>(t('tables.capacitance'), 'capacitance', system, (row) => {
+    stated(t('tables.capacitance'), 'capacitance', (row) => {
       const chosen = setting(row);
       return chosen === null ? null : row.unit?.settings_F[chosen - 1];
     }),
     quantity<Row>(t('tables.frequency'), 'frequency', system, ({ frequency }) => frequency),
-    quantity<Row>(t('tables.threshold'), 'response', system, ({ channel }) => channel.tripThreshold),
-    quantity<Row>(t('tables.release'), 'share', system, ({ channel }) => channel.releaseRatio),
+    stated(t('tables.threshold'), 'response', ({ channel }) => channel.tripThreshold),
+    stated(t('tables.release'), 'share', ({ channel }) => channel.releaseRatio),
     text<Row>(t('tables.output'), ({ output }) => t(`tables.output.${output.mode}`)),
-    quantity<Row>(t('tables.delay'), 'duration', system, ({ output }) => output.delay_s),
-    quantity<Row>(t('tables.extension'), 'duration', system, ({ output }) =>
+    stated(t('tables.delay'), 'duration', ({ output }) => output.delay_s),
+    stated(t('tables.extension'), 'duration', ({ output }) =>
       output.mode === 'presence' ? output.extension_s : null
     ),
-    quantity<Row>(t('tables.pulse'), 'pulse', system, ({ output }) =>
+    stated(t('tables.pulse'), 'pulse', ({ output }) =>
       output.mode === 'pulse' ? timingsOf(output).pulse_s : null
     ),
-    quantity<Row>(t('tables.longestPresence'), 'duration', system, ({ output }) =>
+    stated(t('tables.longestPresence'), 'duration', ({ output }) =>
       output.mode === 'presence' ? output.longestPresence_s : null
     )
   ];

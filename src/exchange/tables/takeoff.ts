@@ -10,9 +10,9 @@ import type { Site } from '#plan/schema';
 import { format } from '#units/format';
 import type { UnitSystem } from '#units/kind';
 import { clean } from '../sheet/text/clean';
-import { mixed, number, quantity, tableOf, text, withoutEmpty } from './fields';
+import { exact, mixed, number, quantity, tableOf, text, withoutEmpty } from './fields';
 import { measureOf, type Measure } from './measures';
-import { circuitName, loopName, nameOf } from './names';
+import { circuitName, loopName, markName, nameOf } from './names';
 import type { Table } from './table';
 
 const MONEY = 2;
@@ -39,7 +39,7 @@ function subjectName(site: Site, subject: string): string {
   if (site.loops.some(({ id }) => id === subject)) return loopName(site, subject);
   if (site.circuits.some(({ id }) => id === subject)) return circuitName(site, subject);
   const mark = site.marks.find(({ id }) => id === subject);
-  if (mark) return clean(mark.text ?? '') || t(`mark.${mark.kind}`);
+  if (mark) return markName(site, mark);
   const conduit = site.conduits.find(({ id }) => id === subject);
   if (conduit) return nameOf(conduit);
   const extra = site.estimate?.extras?.find(({ id }) => id === subject);
@@ -59,7 +59,7 @@ export function takeoffTable(site: Site, { lines }: Takeoff): Table {
       text<TakeoffLine>(t('tables.what'), lineName),
       text<TakeoffLine>(t('tables.item'), (line) => item(site, line.item)),
       mixed<TakeoffLine>(t('tables.amount'), AMOUNT, (line) => amount(line, line.amount), isPieces),
-      quantity<TakeoffLine>(t('tables.waste'), 'share', system, ({ waste }) => waste),
+      exact(quantity<TakeoffLine>(t('tables.waste'), 'share', system, ({ waste }) => waste)),
       mixed<TakeoffLine>(t('tables.gross'), AMOUNT, (line) => amount(line, line.gross), isPieces),
       text<TakeoffLine>(t('tables.unitOfAmount'), ({ unit }) => shownIn(unit, system).symbol),
       text<TakeoffLine>(t('tables.how'), ({ how }) => clean(howText(how, say)))
@@ -91,11 +91,13 @@ export function itemsTable(site: Site, takeoff: Takeoff): Table {
     text<TakeoffItem>(t('tables.group'), ({ group }) => groupName(group)),
     mixed<TakeoffItem>(t('tables.amount'), AMOUNT, (each) => amount(each, each.amount), isPieces),
     mixed<TakeoffItem>(t('tables.gross'), AMOUNT, (each) => amount(each, each.gross), isPieces),
-    mixed<TakeoffItem>(
-      t('tables.pack'),
-      AMOUNT,
-      (each) => (each.packs === null ? null : amount(each, each.pack)),
-      isPieces
+    exact(
+      mixed<TakeoffItem>(
+        t('tables.pack'),
+        AMOUNT,
+        (each) => (each.packs === null ? null : amount(each, each.pack)),
+        isPieces
+      )
     ),
     number<TakeoffItem>(t('tables.packs'), 0, ({ packs }) => packs),
     mixed<TakeoffItem>(
@@ -106,7 +108,7 @@ export function itemsTable(site: Site, takeoff: Takeoff): Table {
       isPieces
     ),
     text<TakeoffItem>(t('tables.unitOfAmount'), ({ unit }) => shownIn(unit, system).symbol),
-    number<TakeoffItem>(perUnit, PRICE, price),
+    exact(number<TakeoffItem>(perUnit, PRICE, price)),
     number<TakeoffItem>(
       money(t('tables.cost'), currency),
       MONEY,

@@ -30,6 +30,10 @@ export const causeEvidence = {
   'causes.against.something-else.over':
     'Ein Messgerät ohne Wert wird von einer bekannten Ursache besser erklärt.',
   'causes.evidence.which-one': 'Welche es ist, sagen diese Messwerte nicht: {names}.',
+  'causes.evidence.which-one-or-lead-in':
+    'Welche es ist, sagen diese Messwerte nicht: {names}, oder die Zuleitung.',
+  'causes.evidence.in-lead-in':
+    'Der Fehler liegt in der Zuleitung oder an ihrer Verbindung mit den Schleifen.',
   'causes.evidence.splice-or-end':
     'Ein Kurzschluss an der Verbindung und einer auf den letzten Metern der Zuleitung messen sich gleich: beides ansehen.',
   'causes.evidence.splice-or-cable':

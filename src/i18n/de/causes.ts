@@ -148,7 +148,9 @@ export const causes = {
   'causes.assumed.frequency':
     'Wo keine Messfrequenz angegeben ist, wurden Induktivität und Güte bei {frequency} gemessen.',
   'causes.assumed.temperature':
-    'Wo keine Temperatur notiert ist, haben die Drähte {temperature} °C, bis auf die Toleranz.',
+    'Wo keine Temperatur notiert ist, haben die Drähte {temperature}, bis auf die Toleranz.',
+  'causes.assumed.voltage':
+    'Ein Grenzwert der Isolation gilt für {voltage} V; das Prüfgerät hatte weniger, ihn einzuhalten beweist also weniger.',
   'causes.assumed.prior.commissioning':
     'Am Tag der Abnahme gelten Baufehler als wahrscheinlicher denn Schäden: Einschätzung, keine veröffentlichte Quelle.',
   'causes.assumed.prior.later':

@@ -117,7 +117,7 @@ export const fieldCheck = {
   'field.instrument.describe': 'Genauigkeit von {name}',
   'field.instrument.accuracy': 'Genauigkeit',
   'field.instrument.explain':
-    'Wie der Hersteller sie angibt: plus oder minus ein Anteil vom Messwert und ein fester Betrag dazu. Leer: wie üblich.',
+    'Wie der Hersteller sie angibt: plus oder minus ein Anteil vom Messwert und ein fester Betrag dazu. Beide leer: wie üblich. Nur eines angegeben: Das andere ist null.',
   'field.instrument.name': 'Bezeichnung',
   'field.instrument.testFrequency': 'Misst L und Güte bei',
   'field.instrument.share': '± vom Messwert',

@@ -56,7 +56,7 @@ export const imports = {
   'imports.layer': 'Ebene',
   'imports.layerHidden': '{name} (in der Zeichnung ausgeschaltet)',
   'imports.paths': 'Linien',
-  'imports.points': 'mindestens drei Punkte in Metern, etwa 0 0 | 2 0 | 1 2',
+  'imports.points': 'mindestens drei Punkte, etwa 0 0 | 2 0 | 1 2',
   'imports.pointCount': 'Punkte',
   'imports.all': 'Alle Ebenen',
   'imports.chosen': { one: '{count} Linie', other: '{count} Linien' },

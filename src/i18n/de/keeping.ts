@@ -35,6 +35,11 @@ export const keeping = {
   'banner.otherSite':
     '„{name}“ ist in einem anderen Tab geöffnet; dieser Tab hat deshalb mit einer eigenen Anlage begonnen.',
   'banner.showOther': 'Auch hier zeigen',
+  'banner.late.awaited':
+    'Was dieser Browser aufbewahrt, lässt sich noch nicht lesen. Dies ist die Beispielanlage; Ihre eigene öffnet sich von selbst, sobald es geht, wenn hier nichts geändert wird.',
+  'banner.late.there':
+    '„{name}“ war beim Öffnen der Seite nicht zu lesen und ist jetzt da. Was Sie hier getan haben, bleibt eine eigene Anlage.',
+  'banner.late.open': 'Öffnen',
   'banner.newerRelease':
     'Nicht gesichert: Eine neuere Version von Kerfline bewahrt diese Anlage jetzt auf. Sichern Sie in eine Datei und laden Sie die Seite neu.',
   'banner.takenNotSaved': 'Nicht gesichert: Ein anderer Tab hat diese Anlage jetzt.',

@@ -51,6 +51,8 @@ export const sweep = {
   'sweep.variable.measuringTime': 'Messzeit',
   'sweep.variable.leadInLength': 'Länge der Zuleitung',
   'sweep.variable.leadInCable': 'Kabel der Zuleitung',
+  'sweep.gap': 'Abstand',
+  'sweep.gapBetween': 'Abstand zwischen {loops}',
   'sweep.ofSubject': '{number} von {subject}',
 
   'sweep.figure.loopInductance': 'Induktivität der Schleife allein',

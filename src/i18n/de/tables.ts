@@ -42,7 +42,7 @@ export const tables = {
   'tables.rangeNote':
     'Von und bis: wo ein Messwert in neunzehn von zwanzig Fällen liegt, wenn jede Toleranz so ist wie angegeben.',
   'tables.cabinetNote':
-    'An den Klemmen des Geräts, der ganze Kreis mit Anschlussenden und Zuleitung, kein Fahrzeug in der Nähe.',
+    'An den Klemmen des Geräts, der ganze Kreis mit Anschlussenden und Zuleitung, kein Fahrzeug in der Nähe; L und Q bei der Frequenz der Zeile.',
   'tables.loopNote':
     'Jede Schleife allein an ihren Enden, vor Anschlussende und Zuleitung, bei der Frequenz ihres Kreises, kein Fahrzeug in der Nähe.',
   'tables.conditions': 'Draht bei {temperature}.',
@@ -136,6 +136,9 @@ export const tables = {
     'Dieselben Stationen und Abstände für das, was vor Ort steht: um den Anfang der Messlinie zu finden und zu prüfen, ob die Zeichnung passt.',
   'tables.holes': 'Kernbohrungen',
   'tables.diameter': 'Durchmesser',
+  'tables.unplaced': 'Wege zum Schacht, die nicht gezeichnet sind',
+  'tables.unplacedNote':
+    'Nur ihre Länge ist angegeben: Stimmen Sie ihren Verlauf vor Ort ab. Sie sind im Weg des Sägeblatts enthalten.',
   'tables.blade': 'Weg des Sägeblatts',
   'tables.bladeLength': 'Länge wie gezeichnet',
   'tables.ofOvercuts': 'Überschnitte',

@@ -97,5 +97,7 @@ export const takeoff = {
   'takeoff.how.extra': 'Ihre eigene Zeile',
 
   'takeoff.caution.blade':
-    'Ein Blatt von {blade} Durchmesser reicht nicht {depth} tief (weniger als die Hälfte ist möglich): Wählen Sie ein größeres. Überschnitte dort sind nicht gezählt.'
+    'Ein Blatt von {blade} Durchmesser reicht nicht {depth} tief (weniger als die Hälfte ist möglich): Wählen Sie ein größeres. Überschnitte dort sind nicht gezählt.',
+  'takeoff.caution.reach':
+    'Enden, deren Überschnitt in die Fuge einer anderen Schleife reicht: {ends} ({others}). Sägen Sie dort alles, bevor Draht verlegt wird, oder bohren Sie die Ecken.'
 } as const satisfies Partial<Translation>;

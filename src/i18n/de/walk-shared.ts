@@ -7,6 +7,10 @@ export const walkShared = {
   'walk.loop.expected':
     '{circuit} sollte {value} zeigen; mit einem üblichen Messgerät sind {low} bis {high} plausibel.',
   'walk.loop.expectedWith': '{circuit} sollte {value} zeigen; mit {meter} sind {low} bis {high} plausibel.',
+  'walk.loop.meterAt':
+    'Das gilt für ein Messgerät, das mit {frequency} misst; bei anderer Frequenz ist es ein anderer Wert.',
+  'walk.loop.capacitive':
+    'Bei den {frequency} des Messgeräts ist {circuit} keine Induktivität mehr: Die Kapazität der Zuleitung überwiegt.',
   'walk.loop.lastRead': 'Früher abgelesen: {value}. {day}',
   'walk.loop.lastOver': 'Früher abgelesen: über Messbereich. {day}',
   'walk.loop.fits': '{low} bis {high}',

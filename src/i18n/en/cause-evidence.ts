@@ -26,6 +26,9 @@ export const causeEvidence = {
   'causes.against.something-else': '{measured} is explained better by one of the known causes.',
   'causes.against.something-else.over': 'A meter without a figure is explained better by a known cause.',
   'causes.evidence.which-one': 'Which one it is, these readings do not tell: {names}.',
+  'causes.evidence.which-one-or-lead-in':
+    'Which one it is, these readings do not tell: {names}, or the lead-in.',
+  'causes.evidence.in-lead-in': 'It lies in the lead-in or in its splice to the loops.',
   'causes.evidence.splice-or-end':
     'A short at the splice and one in the last metres of the lead-in read alike: look at both.',
   'causes.evidence.splice-or-cable':

@@ -142,7 +142,9 @@ export const causes = {
   'causes.assumed.frequency':
     'Where no test frequency is stated, inductance and Q were measured at {frequency}.',
   'causes.assumed.temperature':
-    'Where no temperature was taken down, the wires are at {temperature} °C, give or take the tolerance.',
+    'Where no temperature was taken down, the wires are at {temperature}, give or take the tolerance.',
+  'causes.assumed.voltage':
+    'A limit of insulation is stated for {voltage} V; the tester had less, so that keeping it proves less.',
   'causes.assumed.prior.commissioning':
     'On the day of commissioning mistakes of building are held likelier than damage: judgement, no published source.',
   'causes.assumed.prior.later':

@@ -113,7 +113,7 @@ export const fieldCheck = {
   'field.instrument.describe': 'Accuracy of {name}',
   'field.instrument.accuracy': 'Accuracy',
   'field.instrument.explain':
-    'As its maker states it: plus or minus so much of the reading, and so much on top of it. Empty: the usual.',
+    'As its maker states it: plus or minus so much of the reading, and so much on top of it. Both empty: the usual. Only one stated: the other is nought.',
   'field.instrument.name': 'Name',
   'field.instrument.testFrequency': 'Measures L and Q at',
   'field.instrument.share': '± of the reading',

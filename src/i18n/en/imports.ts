@@ -54,7 +54,7 @@ export const imports = {
   'imports.layer': 'Layer',
   'imports.layerHidden': '{name} (switched off in the drawing)',
   'imports.paths': 'Lines',
-  'imports.points': 'at least three points in metres, such as 0 0 | 2 0 | 1 2',
+  'imports.points': 'at least three points, such as 0 0 | 2 0 | 1 2',
   'imports.pointCount': 'Points',
   'imports.all': 'All layers',
   'imports.chosen': { one: '{count} line', other: '{count} lines' },

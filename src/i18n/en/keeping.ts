@@ -32,6 +32,11 @@ export const keeping = {
   'banner.workOnCopy': 'Work on a copy',
   'banner.otherSite': '“{name}” is open in another tab, so this tab has started with a site of its own.',
   'banner.showOther': 'Show it here too',
+  'banner.late.awaited':
+    'What is kept in this browser cannot be read yet. This is the sample site; your own opens by itself as soon as it can, unless something is changed here.',
+  'banner.late.there':
+    '“{name}”, which could not be read when the page was opened, can be read now. What you have done here stays a site of its own.',
+  'banner.late.open': 'Open it',
   'banner.newerRelease':
     'Not saved: a newer release of Kerfline keeps this site now. Save to a file, then reload the page.',
   'banner.takenNotSaved': 'Not saved: another tab has this site now.',

@@ -49,6 +49,8 @@ export const sweep = {
   'sweep.variable.measuringTime': 'Measuring time',
   'sweep.variable.leadInLength': 'Lead-in length',
   'sweep.variable.leadInCable': 'Lead-in cable',
+  'sweep.gap': 'Gap',
+  'sweep.gapBetween': 'Gap between {loops}',
   'sweep.ofSubject': '{number} of {subject}',
 
   'sweep.figure.loopInductance': 'Inductance of the loop alone',

@@ -39,7 +39,8 @@ export const tables = {
   'tables.selfResonance': 'Self-resonance',
   'tables.rangeNote':
     'From and to: where a reading plausibly lies, nineteen times in twenty, if every tolerance is as stated.',
-  'tables.cabinetNote': 'At the unit’s terminals, the whole circuit with tails and lead-in, no vehicle near.',
+  'tables.cabinetNote':
+    'At the unit’s terminals, the whole circuit with tails and lead-in, no vehicle near; L and Q at the frequency of the row.',
   'tables.loopNote':
     'Each loop alone at its own ends, before tail and lead-in, at the frequency of its circuit, no vehicle near.',
   'tables.conditions': 'Wire at {temperature}.',
@@ -134,6 +135,9 @@ export const tables = {
     'The same stations and offsets for what stands on the site: to find where the baseline begins, and to check that the drawing fits.',
   'tables.holes': 'Core holes',
   'tables.diameter': 'Diameter',
+  'tables.unplaced': 'Home runs that are not drawn',
+  'tables.unplacedNote':
+    'Only their length is stated: agree their way on the site. They are part of the way of the blade.',
   'tables.blade': 'Way of the blade',
   'tables.bladeLength': 'Length as drawn',
   'tables.ofOvercuts': 'Overcuts',

@@ -95,5 +95,7 @@ export const takeoff = {
   'takeoff.how.extra': 'Your own line',
 
   'takeoff.caution.blade':
-    'A blade of {blade} across does not reach {depth} deep (less than half of it can): choose a larger one. Overcuts there are not counted.'
+    'A blade of {blade} across does not reach {depth} deep (less than half of it can): choose a larger one. Overcuts there are not counted.',
+  'takeoff.caution.reach':
+    'Ends at which the overcut reaches into a slot of another loop: {ends} ({others}). Saw everything there before any wire is laid, or core the corners instead.'
 } as const;

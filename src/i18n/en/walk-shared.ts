@@ -4,6 +4,9 @@ export const walkShared = {
   'walk.answer.no': 'No',
   'walk.loop.expected': '{circuit} should read {value}; with a usual meter {low} to {high} is plausible.',
   'walk.loop.expectedWith': '{circuit} should read {value}; with {meter} {low} to {high} is plausible.',
+  'walk.loop.meterAt': 'That is for a meter that measures at {frequency}; at another frequency it differs.',
+  'walk.loop.capacitive':
+    'At the {frequency} of the meter {circuit} is no inductance any more: the capacitance of its lead-in outweighs it.',
   'walk.loop.lastRead': 'Read before: {value}. {day}',
   'walk.loop.lastOver': 'Read before: over range. {day}',
   'walk.loop.fits': '{low} to {high}',

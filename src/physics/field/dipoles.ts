@@ -26,34 +26,29 @@ export const dipolesInFrame = (dipoles: Dipoles, { x, y, heading }: Placement): 
   return turned;
 };
 
-/** Bz over µ0/4π at many points of one height, both phases. */
-export const dipoleField = (
+/** Writes Bz over µ0/4π at a point: in phase, and a quarter period ahead. Sums at hand: a map of a mat's field asks half a million times. */
+export const dipoleFieldAt = (
   dipoles: Dipoles,
-  xs: Float64Array,
-  ys: Float64Array,
+  x: number,
+  y: number,
   z: number,
-  inPhase: Float64Array,
-  ahead: Float64Array
+  into: Float64Array
 ): void => {
-  inPhase.fill(0, 0, xs.length);
-  ahead.fill(0, 0, xs.length);
+  let inPhase = 0;
+  let ahead = 0;
   for (let at = 0; at < dipoles.length; at += DIPOLE) {
-    const x = dipoles[at]!;
-    const y = dipoles[at + 1]!;
-    const dz = z - dipoles[at + 2]!;
-    const real = dipoles[at + 3]!;
-    const imaginary = dipoles[at + 4]!;
-    const square = dz * dz;
-    for (let k = 0; k < xs.length; k++) {
-      const px = xs[k]! - x;
-      const py = ys[k]! - y;
-      const beside = px * px + py * py;
-      const all = beside + square;
-      const shape = (2 * square - beside) / (all * all * Math.sqrt(all));
-      inPhase[k]! += real * shape;
-      ahead[k]! += imaginary * shape;
-    }
+    const px = x - dipoles[at]!;
+    const py = y - dipoles[at + 1]!;
+    const pz = z - dipoles[at + 2]!;
+    const square = pz * pz;
+    const beside = px * px + py * py;
+    const all = beside + square;
+    const shape = (2 * square - beside) / (all * all * Math.sqrt(all));
+    inPhase += dipoles[at + 3]! * shape;
+    ahead += dipoles[at + 4]! * shape;
   }
+  into[0] = inPhase;
+  into[1] = ahead;
 };
 
 /** A·d over µ0/4π for a step (dx, dy) at (x, y, z), both phases. */

@@ -4,7 +4,7 @@
  * distance to the dipoles it is good to about a percent of the strongest field, at the corners of a mat 3.5 (tests). Beyond `MARGIN` the
  * dipoles count as one.
  */
-import { DIPOLE, dipoleField, type Dipoles } from './dipoles';
+import { DIPOLE, dipoleFieldAt, type Dipoles } from './dipoles';
 
 export interface FieldMap {
   /** Writes Bz over µ0/4π at (x, y) on the plan into `into`: in phase, and a quarter period ahead. */
@@ -57,15 +57,9 @@ const makeMap = (dipoles: Dipoles, z: number, clearance: number): FieldMap => {
   const inPhase = new Float64Array(columns * rows).fill(NaN);
   const ahead = new Float64Array(columns * rows);
   const one = lumped(dipoles);
-  const point = { x: new Float64Array(1), y: new Float64Array(1) };
-  const value = [new Float64Array(1), new Float64Array(1)] as const;
+  const value = new Float64Array(2);
   const across = new Float64Array(4);
   const along = new Float64Array(4);
-  const fieldOf = (sources: Dipoles, x: number, y: number): void => {
-    point.x[0] = x;
-    point.y[0] = y;
-    dipoleField(sources, point.x, point.y, z, ...value);
-  };
   return {
     at: (x, y, into) => {
       const u = (x - left) / step;
@@ -73,9 +67,7 @@ const makeMap = (dipoles: Dipoles, z: number, clearance: number): FieldMap => {
       const i = Math.floor(u);
       const j = Math.floor(v);
       if (!(i >= 1 && j >= 1 && i + 2 < columns && j + 2 < rows)) {
-        fieldOf(one, x, y);
-        into[0] = value[0][0]!;
-        into[1] = value[1][0]!;
+        dipoleFieldAt(one, x, y, z, into);
         return;
       }
       cubic(u - i, across);
@@ -86,9 +78,9 @@ const makeMap = (dipoles: Dipoles, z: number, clearance: number): FieldMap => {
         for (let b = 0; b < 4; b++) {
           const node = (i + a - 1) * rows + j + b - 1;
           if (Number.isNaN(inPhase[node])) {
-            fieldOf(dipoles, left + (i + a - 1) * step, near + (j + b - 1) * step);
-            inPhase[node] = value[0][0]!;
-            ahead[node] = value[1][0]!;
+            dipoleFieldAt(dipoles, left + (i + a - 1) * step, near + (j + b - 1) * step, z, value);
+            inPhase[node] = value[0]!;
+            ahead[node] = value[1]!;
           }
           const weight = across[a]! * along[b]!;
           real += weight * inPhase[node]!;

@@ -3,7 +3,7 @@
  * The sources are the loop's own wires, and the currents that it drives in steel below it.
  */
 import { MU0 } from '../constants';
-import { dipoleField, dipolePotentialAlong, dipolesInFrame, type Dipoles } from '../field/dipoles';
+import { dipoleFieldAt, dipolePotentialAlong, dipolesInFrame, type Dipoles } from '../field/dipoles';
 import { fieldMapOf } from '../field/field-map';
 import { inFrame, potentialAlong, verticalField, type Filaments, type Placement } from '../field/filaments';
 import { FIELD, FIELD_AHEAD, room, VALUE } from '../field/room';
@@ -66,13 +66,15 @@ export const dipolesField = (
   [inPhase, ahead]: readonly [Float64Array, Float64Array]
 ): void => {
   const map = fieldMapOf(dipoles, height);
-  if (!map) return dipoleField(local, pointX, pointY, height, inPhase, ahead);
   const turn = ((heading - 90) * Math.PI) / 180;
   const cosine = Math.cos(turn);
   const sine = Math.sin(turn);
   const value = room(VALUE, 2);
   for (let k = 0; k < pointX.length; k++) {
-    map.at(x + pointX[k]! * cosine - pointY[k]! * sine, y + pointX[k]! * sine + pointY[k]! * cosine, value);
+    const u = pointX[k]!;
+    const v = pointY[k]!;
+    if (map) map.at(x + u * cosine - v * sine, y + u * sine + v * cosine, value);
+    else dipoleFieldAt(local, u, v, height, value);
     inPhase[k] = value[0]!;
     ahead[k] = value[1]!;
   }

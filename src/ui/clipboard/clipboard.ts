@@ -14,8 +14,8 @@ export interface Clipboard {
   take(how: 'copy' | 'cut'): string | null;
   /** Text from the clipboard, whatever it is; false when nothing was pasted. */
   put(text: string, inPlace: boolean): boolean;
-  /** A command of the clipboard without an event of the browser. */
-  run(command: string): Promise<void>;
+  /** A command of the clipboard without an event of the browser; nothing is pasted that is not wanted any more by then. */
+  run(command: string, isWanted?: () => boolean): Promise<void>;
 }
 
 export function createClipboard(editor: Editor): Clipboard {
@@ -58,7 +58,7 @@ export function createClipboard(editor: Editor): Clipboard {
     return paste(inPlace);
   }
 
-  async function run(command: string): Promise<void> {
+  async function run(command: string, isWanted = () => true): Promise<void> {
     if (command === 'copy' || command === 'cut') {
       const text = take(command);
       if (text === null) return;
@@ -77,7 +77,7 @@ export function createClipboard(editor: Editor): Clipboard {
     } catch {
       // Refused: what this window copied is all that there is.
     }
-    put(text, inPlace);
+    if (isWanted()) put(text, inPlace);
   }
 
   return { take, put, run };

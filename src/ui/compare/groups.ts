@@ -2,9 +2,9 @@
 import type { Figure } from '#analysis/sweep/results';
 import { t, type PlainMessageKey } from '#i18n/message';
 import type { Site } from '#plan/schema';
-import type { Variable, VariableKind } from '#plan/variables/variable';
-import { resultSubject } from './words/figure';
-import { subjectName } from './words/variable';
+import type { Variable } from '#plan/variables/variable';
+import { isOfLoop, resultSubject } from './words/figure';
+import { ownerKindOf, subjectName, type OwnerKind } from './words/variable';
 
 export interface ChoiceGroup {
   readonly label: string;
@@ -18,40 +18,22 @@ const GROUPS = {
   steel: 'sweep.group.steel',
   units: 'sweep.group.units',
   site: 'sweep.group.site'
-} as const satisfies Record<string, PlainMessageKey>;
-type Group = keyof typeof GROUPS;
-
-const OTHERS: Readonly<Partial<Record<VariableKind, Group>>> = {
-  leadInLength: 'circuits',
-  leadInCable: 'circuits',
-  tripThreshold: 'circuits',
-  frequencySetting: 'circuits',
-  vehicleHeight: 'vehicles',
-  steelDepth: 'steel',
-  steelPitch: 'steel',
-  measuringTime: 'units',
-  temperature: 'site',
-  permittivity: 'site',
-  offset: 'site',
-  along: 'site'
-};
-
-const groupOf = ({ kind, subject }: Variable): Group =>
-  subject === null ? 'site' : (OTHERS[kind] ?? 'loops');
+} as const satisfies Record<OwnerKind, PlainMessageKey>;
 
 /** A loop and a circuit may have the same id. */
-export const ownerOf = (variable: Variable): string => JSON.stringify([groupOf(variable), variable.subject]);
+export const ownerOf = (variable: Variable): string =>
+  JSON.stringify([ownerKindOf(variable), variable.subject]);
 
 function grouped<Each>(
   all: readonly Each[],
-  of: (each: Each) => { readonly group: Group; readonly value: string; readonly label: string }
+  of: (each: Each) => { readonly group: OwnerKind; readonly value: string; readonly label: string }
 ): readonly ChoiceGroup[] {
-  const found = new Map<Group, Map<string, string>>();
+  const found = new Map<OwnerKind, Map<string, string>>();
   for (const { group, value, label } of all.map(of)) {
     const options = found.get(group) ?? new Map<string, string>();
     found.set(group, options.set(value, options.get(value) ?? label));
   }
-  return (Object.keys(GROUPS) as Group[]).flatMap((group) => {
+  return (Object.keys(GROUPS) as OwnerKind[]).flatMap((group) => {
     const options = [...(found.get(group) ?? [])].map(([value, label]) => ({ value, label }));
     return options.length > 0 ? [{ label: t(GROUPS[group]), options }] : [];
   });
@@ -60,22 +42,13 @@ function grouped<Each>(
 /** What has numbers to vary. */
 export const owners = (site: Site, variables: readonly Variable[]): readonly ChoiceGroup[] =>
   grouped(variables, (variable) => ({
-    group: groupOf(variable),
+    group: ownerKindOf(variable),
     value: ownerOf(variable),
     label: subjectName(site, variable)
   }));
 
-const LOOPS_FIGURES: ReadonlySet<Figure['kind']> = new Set([
-  'loopInductance',
-  'loopResistance',
-  'selfResonance',
-  'cover',
-  'mutual',
-  'coupling'
-]);
-
-const figureGroup = ({ kind, subject }: Figure): Group =>
-  subject === null ? 'site' : LOOPS_FIGURES.has(kind) ? 'loops' : 'circuits';
+const figureGroup = ({ kind, subject }: Figure): OwnerKind =>
+  subject === null ? 'site' : isOfLoop(kind) ? 'loops' : 'circuits';
 
 export const figureOwner = (figure: Figure): string => JSON.stringify([figureGroup(figure), figure.subject]);
 

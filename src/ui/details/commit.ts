@@ -21,16 +21,15 @@ function fieldInSentence(label: string): Saying {
   return () => inSentence(key === undefined ? label : t(key));
 }
 
+/** What the undo step of a change is called. */
+export const changeOf = ({ field, subject }: About): Saying =>
+  saying('step.change', { field: fieldInSentence(field), subject });
+
 /**
  * Makes one undo step of a field's new value; arrow keys in a row on the same field stay one step. False when the
  * document may not hold the value: then nothing has changed.
  */
-export function commitField(
-  bench: Bench,
-  { field, subject }: About,
-  edit: (site: Site) => Site,
-  isStep = false
-): boolean {
+export function commitField(bench: Bench, about: About, edit: (site: Site) => Site, isStep = false): boolean {
   const before = bench.state.site;
   const site = edit(before);
   if (site === before) return false;
@@ -38,7 +37,7 @@ export function commitField(
     bench.editor.say(t('notice.locked'));
     return false;
   }
-  const label = saying('step.change', { field: fieldInSentence(field), subject });
+  const label = changeOf(about);
   bench.editor.commit({ label, site, ...(isStep ? { merge: label() } : {}) });
   return true;
 }

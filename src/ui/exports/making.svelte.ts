@@ -50,7 +50,14 @@ export class Making {
     const onShare = (share: number) => {
       if (!ending.signal.aborted) this.#progress = { file, share };
     };
-    const outcome = await bench.exportFile(kind, { signal: ending.signal, onShare }, wishes);
+    // what makes files is loaded when it is first needed, and may not be had without a network
+    const outcome = await bench
+      .exportFile(kind, { signal: ending.signal, onShare }, wishes)
+      .catch((problem: unknown): ExportOutcome =>
+        ending.signal.aborted
+          ? { kind: 'ended' }
+          : { kind: 'failed', reason: problem instanceof Error ? problem.message : String(problem) }
+      );
     this.#ending = null;
     this.#progress = null;
     this.#result = resultOf(file, outcome);

@@ -92,13 +92,22 @@ export class UnderlayDesk {
     const reading: Task = { kind: 'reading', name: file.name };
     this.task = reading;
     const { slot } = this.#bench.keeping;
-    const { takeIn } = await withWords(() => import('./intake'))();
-    const intake = await takeIn(file);
+    const intake = await this.#takeIn(file);
     // Another file, Escape or another site, which has not asked for the picture, came in between.
     if (this.task === reading && this.#bench.keeping.slot === slot) this.take(intake);
     else {
       if (intake.kind === 'pages') intake.pages.close();
       if (this.task === reading) this.task = null;
+    }
+  }
+
+  /** Never rejects. */
+  async #takeIn(file: File): Promise<Intake> {
+    try {
+      const { takeIn } = await withWords(() => import('./intake'))();
+      return await takeIn(file);
+    } catch {
+      return { kind: 'refused', name: file.name, reason: t('view.missing') };
     }
   }
 

@@ -102,4 +102,15 @@ describe('what is taken for granted', () => {
     expect(keysOf({ q: 20 })).not.toContain('assumed.left-out');
     expect(keysOf({ q: 20 }, {}, 1)).toContain('assumed.left-out');
   });
+
+  // WAC 296-46B-300 states its limit for 500 V
+  it('is said where the tester had less than what a limit is stated for', () => {
+    expect(keysOf({ insulation_ohm: 6e7, insulationVoltage_V: 100 })).toContain('assumed.voltage');
+    expect(keysOf({ insulation_ohm: 6e7, insulationVoltage_V: 500 })).not.toContain('assumed.voltage');
+    expect(keysOf({ insulation_ohm: 6e7 })).not.toContain('assumed.voltage');
+    const without = { fieldCheck: { limits: [] } };
+    expect(keysOf({ insulation_ohm: 6e7, insulationVoltage_V: 100 }, without)).not.toContain(
+      'assumed.voltage'
+    );
+  });
 });

@@ -78,6 +78,30 @@ describe('what is noted beside a cause', () => {
     expect(pairOf('wet splice', 'cut insulation', 0.04)).toEqual(['evidence.prior']);
   });
 
+  const openIn = (inLoop: number, inLeadIn: number): RankedCause =>
+    first([
+      { faults: [{ kind: 'open', subject: 'L1' }], probability: inLoop, places: [{ predicted: [10] }] },
+      { faults: [{ kind: 'open', subject: null }], probability: inLeadIn, places: [{ predicted: [10] }] },
+      none
+    ]);
+
+  it('is that it may as well be the lead-in', () => {
+    expect(openIn(0.5, 0.4).evidence.map(({ told }) => told)).toEqual([
+      { key: 'evidence.which-one-or-lead-in', values: { names: 'L1' } }
+    ]);
+    // six tenths for the loop, half of a tenth for the lead-in: it is named, and the other not told
+    expect(keysOf(openIn(0.9, 0.05))).toEqual(['evidence.prior']);
+  });
+
+  it('is that it is the lead-in, where it could have been a loop', () => {
+    expect(keysOf(openIn(0.05, 0.9))).toEqual(['evidence.in-lead-in']);
+    const alone = first([
+      { faults: [{ kind: 'open', subject: null }], probability: 0.9, places: [{ predicted: [10] }] },
+      none
+    ]);
+    expect(keysOf(alone)).toEqual(['evidence.prior']);
+  });
+
   it('is among which loops it lies, by their names, and that there are two at once', () => {
     const which = first([
       { faults: [{ kind: 'reversed loop', subject: 'L2' }], probability: 0.5, places: [{ predicted: [10] }] },

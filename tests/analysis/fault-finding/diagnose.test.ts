@@ -70,6 +70,16 @@ describe('a diagnosis', () => {
     expect(note!.figure).toBeNull();
   });
 
+  it('says that an open one may be the lead-in, and that it is where the loops were found whole', () => {
+    const open = readingsUnder([fault('open')], [{ testPoint: 'cabinet', quantities: ['resistanceDc_ohm'] }]);
+    const [undecided] = diagnosed(open).causes;
+    expect(undecided!.evidence[0]!.told.key).toBe('evidence.which-one-or-lead-in');
+    const whole = readingsUnder([], [{ testPoint: 'pull-box', quantities: ['resistanceDc_ohm'] }]);
+    const [decided] = diagnosed([...open, ...whole]).causes;
+    expect(decided!.faults).toMatchObject([{ kind: 'open', subject: null }]);
+    expect(decided!.evidence[0]!.told.key).toBe('evidence.in-lead-in');
+  });
+
   it('has the true distance within its nineteen in twenty, and from both figures', () => {
     const answer = diagnosed(readingsUnder([short], EVERYWHERE));
     const estimate = answer.causes[0]!.faults[0]!.estimates.find(({ name }) => name === 'distance_m')!;

@@ -55,6 +55,15 @@ describe('a distance', () => {
     expect(only!.told.key).toBe('distance.inductance');
   });
 
+  it('is that of the last figure that can be one: what was mistyped is read again after it', () => {
+    const [mistyped, again] = [ohms(1_000), ohms(1)];
+    expect(distances(mistyped, again).map(({ distance_m }) => distance_m)).toEqual([
+      expect.closeTo(50, 6) as number
+    ]);
+    expect(distances(again, mistyped)[0]!.distance_m).toBeCloseTo(50, 6);
+    expect(distances(ohms(0.4), again)[0]!.distance_m).toBeCloseTo(50, 6);
+  });
+
   it('by resistance may be nearer by what a contact may have, and is not farther for it', () => {
     const [only] = distances(ohms(1));
     expect(only!.distance_m).toBeCloseTo(1 / OHMS, 6);

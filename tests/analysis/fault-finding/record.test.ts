@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { checkReadingsInSteps, conditionsOf, type CheckedFigure } from '#analysis/fault-finding/checked';
+import { checkReadingsInSteps, type CheckedFigure } from '#analysis/fault-finding/checked';
+import { conditionsOf } from '#analysis/fault-finding/conditions';
 import { expectedInSteps } from '#analysis/fault-finding/expected';
 import { recordRowsOf, summaryOf } from '#analysis/fault-finding/record';
 import { finish } from '#analysis/steps';

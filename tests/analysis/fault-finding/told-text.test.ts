@@ -6,6 +6,8 @@ beforeAll(async () => {
   await loadMessages('en', ['views']);
 });
 
+const twenty = { kind: 'temperature', value: 20 } as const;
+
 describe('a number that is told', () => {
   test.each([
     ['resistance', 0.536, '0.536 Ω'],
@@ -23,6 +25,13 @@ describe('a number that is told', () => {
     ['count', 3, '3']
   ] as const)('%s %f', (kind, value, text) => {
     expect(valueTold({ kind, value }, 'metric')).toBe(text);
+  });
+  test('a temperature in the degrees that are shown', () => {
+    const told = (system: 'metric' | 'imperial') =>
+      textTold('causes', { key: 'assumed.temperature', values: { temperature: twenty } }, system);
+    expect(told('metric')).toContain('at 20 °C');
+    // by definition 20 · 9/5 + 32
+    expect(told('imperial')).toContain('at 68 °F');
   });
   test('in feet and inches', () => {
     expect(valueTold({ kind: 'length', value: 0.3048 }, 'imperial')).toBe('1\'-0"');

@@ -109,6 +109,30 @@ describe('drift', () => {
     expect(driftOf(withReadings(tuned, set(1)), 1, 'frequency_Hz')?.since).toBe(0);
   });
 
+  test('a frequency that only the instrument states is one too, but not where the unit itself was read', () => {
+    const instruments = [
+      { id: 'slow', name: '', accuracies: [], testFrequency_Hz: 20_000 },
+      { id: 'fast', name: '', accuracies: [], testFrequency_Hz: 100_000 }
+    ];
+    const taken = (testPoint: 'cabinet' | 'unit', year: number, id: string, isCommissioning?: true) =>
+      at(`${year}-06-01T10:00:00+02:00`, {
+        ...{ testPoint, instruments: [id], q: 9 },
+        ...(isCommissioning ? { isCommissioning } : {})
+      });
+    const driftAt = (testPoint: 'cabinet' | 'unit', then: string, now: string) =>
+      driftOf(
+        {
+          ...withReadings(taken(testPoint, 2020, then, true), taken(testPoint, 2024, now)),
+          fieldCheck: { instruments }
+        },
+        1,
+        'q'
+      );
+    expect(driftAt('cabinet', 'slow', 'fast')).toBeNull();
+    expect(driftAt('cabinet', 'slow', 'slow')?.since).toBe(0);
+    expect(driftAt('unit', 'slow', 'fast')?.since).toBe(0);
+  });
+
   test('counts from the newest commissioning before it, not from one that came later', () => {
     const renewed = { ...commissioning, at: '2023-03-01T10:00:00+01:00', inductance_H: 90e-6 };
     const site = withReadings(

@@ -95,6 +95,27 @@ describe('what is known beforehand', () => {
     expect(goal.brings).toContainEqual({ code: 'cover', subject: 'L1', severity: 'problem' });
   });
 
+  it('and another vehicle that is missed beside one that was missed already', () => {
+    const shallow = withLoop(one, { slot: { depth: 0.02, width: 0.008, relativePermittivity: 4 } });
+    const asked: Site = {
+      ...shallow,
+      circuits: shallow.circuits.map((circuit) => ({ ...circuit, detect: ['lorry', 'car'] }))
+    };
+    const means = createMeans();
+    const reached = (vehicle: string): number =>
+      evaluate(experimentOn(asked), { kind: 'response', subject: 'C1', vehicle, path: 'worst' }, means)!;
+    // the lorry's floor is higher; the car is seen only just, and no more from a deeper slot
+    expect(reached('lorry')).toBeLessThan(0.9 * reached('car'));
+    const site = withChannel(asked, { tripThreshold: 0.999 * reached('car') });
+    const goal = seek(site, { kind: 'slotDepth', subject: 'L1' }, refIn(site, 'cover', 'L1'), means);
+    if (goal.kind === 'none') throw new Error(goal.reason);
+    const missed = (drawn: Site): number =>
+      findingsIn(drawn).filter(({ code }) => code === 'undetected').length;
+    const there = withValue(experimentOn(site), { kind: 'slotDepth', subject: 'L1' }, goal.to)!.site;
+    expect([missed(site), missed(there)]).toEqual([1, 2]);
+    expect(goal.brings.filter(({ code }) => code === 'undetected')).toHaveLength(1);
+  }, 60_000);
+
   it('two alike are moved apart until their coupling is a quarter of the threshold', () => {
     const [loop] = one.loops;
     const [circuit] = one.circuits;

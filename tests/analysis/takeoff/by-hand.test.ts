@@ -155,6 +155,49 @@ describe('a blade that does not reach', () => {
   });
 });
 
+// 350 mm across and 50 mm deep: √(0.05 · 0.30) = 0.1225 m beyond each corner
+describe('overcuts that reach into the slot of another loop', () => {
+  const cautions = (second: Parameters<typeof loop>[1], more: object = {}) =>
+    taken({ loops: [loop('L1', square(0, 0)), loop('L2', second)], ...more }).cautions;
+  const said = (ends: number, others: string) => [
+    { key: 'reach', values: { ends: { value: ends }, others } }
+  ];
+
+  it('are told: two ends of each square that is 0.1 m from the next', () => {
+    expect(cautions(square(0, 1.9))).toMatchObject(said(4, 'L1, L2'));
+    expect(cautions(square(0, 1.94))).toEqual([]);
+    // a blade of 200 mm runs on √(0.05 · 0.15) = 0.0866 m
+    expect(cautions(square(0, 1.9), { estimate: { bladeDiameter_m: 0.2 } })).toEqual([]);
+    expect(cautions(square(0, 1.9), { estimate: { coreHoles: true } })).toEqual([]);
+    expect(cautions(square(0, 1.9), { estimate: { overcuts: false } })).toEqual([]);
+  });
+
+  it('in a round slot as in a straight one, on whichever side they come from', () => {
+    // its lowest point 0.06 m above the corner at (0.9, 0.9), of which the overcut of one side alone runs upwards
+    const round = { kind: 'circle', centre: [0.9, 0.9 + 0.06 + 0.6], diameter: 1.2 };
+    expect(cautions(round)).toMatchObject(said(1, 'L2'));
+    expect(cautions({ ...round, centre: [0.9, 0.9 + 0.14 + 0.6] })).toEqual([]);
+    // a large one round the whole square, 0.09 m from its corners
+    expect(cautions({ kind: 'circle', centre: [0, 0], diameter: 2 * (0.9 * Math.SQRT2 + 0.06) })).toMatchObject(said(8, 'L2')); // prettier-ignore
+    expect(cautions({ kind: 'circle', centre: [0, 0], diameter: 5 })).toEqual([]);
+  });
+
+  it('not where loops share the slot in which the cut ends', () => {
+    expect(cautions(square(0, 1.8))).toEqual([]);
+    // narrower, on the upper side of the other: its sides run on past the slot that both lie in
+    expect(cautions(square(0, 1.4, 1))).toEqual([]);
+  });
+
+  it('on a large site too, each where it is', () => {
+    const places = Array.from({ length: 60 }, (_, k) =>
+      loop(`A${k}`, square((k % 3) * 5, Math.floor(k / 3) * 5))
+    );
+    const found = taken({ loops: [...places, loop('B', square(5, 46.9))] }).cautions;
+    // A28 stands at (5, 45)
+    expect(found).toMatchObject(said(4, 'A28, B'));
+  });
+});
+
 describe('a tail that is only a typed length', () => {
   it('has a saw cut and wire of that length, and no place', () => {
     const typed = taken({ loops: [loop('L1', square(0, 0), { tail: { length: 4 } })] });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { copperPerMetre } from '#analysis/takeoff/items';
 import type { TakeoffItem } from '#analysis/takeoff/results';
 import { circuit, loop, square } from '../support/sites';
-import { amount, cabinet, box, linesOf, taken } from './lines';
+import { amount, cabinet, box, linesOf, near, taken, total } from './lines';
 
 const loops = [loop('L1', square(0, 0), { tail: { length: 4 } })];
 const circuits = [circuit('C1', ['L1'])];
@@ -144,6 +144,19 @@ describe('conduits', () => {
     expect(amount(found, 'm3', 'conduit')).toBeCloseTo(12, 9);
     expect(amount(found, 'D1', 'conduit')).toBeCloseTo(8, 9);
     expect(linesOf(found, 'D1', 'conduit')[0]!.how).toMatchObject({ key: 'conduitRest' });
+  });
+
+  // two pipes in one trench, of which one is drawn: 12 m drawn, 8 m of the first beyond them, 20 m of the second
+  it('of which one is drawn count the other whole', () => {
+    const each = (id: string, circuit: string) => ({ id, circuits: [circuit], length: 20 });
+    const found = taken({ ...two, marks: [...marks, drawn], conduits: [each('D1', 'C1'), each('D2', 'C2')] });
+    expect(['m3', 'D1', 'D2'].map((id) => amount(found, id, 'conduit'))).toEqual([12, 8, 20].map(near));
+    const both = taken({
+      ...two,
+      marks: [...marks, drawn, { ...drawn, id: 'm4' }],
+      conduits: [each('D1', 'C1'), each('D2', 'C2')]
+    });
+    expect(total(both, 'conduit')).toBeCloseTo(40, 9);
   });
 
   it('are cut to length: 20 m and 5 % are 21 m', () => {

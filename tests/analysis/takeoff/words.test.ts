@@ -54,6 +54,8 @@ describe.each(LANGUAGES)('the take-off in %s', (language) => {
     }
     const [caution] = sites[2]!.cautions;
     expect(cautionText(caution!, ({ value }) => value.toFixed(3))).toMatch(/0[.,]090.*0[.,]050/);
+    const [reach] = taken({ loops: [loop('L1', square(0, 0)), loop('L2', square(0, 1.9))] }).cautions;
+    expect(cautionText(reach!, ({ value }) => String(value))).toMatch(/: 4 \(L1, L2\)/);
   });
 
   it('has names for kinds, groups and items', () => {

@@ -148,6 +148,35 @@ test('the extents of header and entities are the plan’s', async () => {
   expect(second.header['extMax']).toMatchObject({ x: 4.5, y: 30 });
 });
 
+describe('a note', () => {
+  const words = 'Find the bars before the slab is cut; the gate needs safety devices of its own, and a loop is never the only one of them on this site or on any other that has people near a moving leaf. End of the note.'; // prettier-ignore
+  const note = { id: 'n', kind: 'note' as const, points: [[3, 4]] as Point[], text: words }; // prettier-ignore
+  const written200 = () => written(siteOf([loopOf(square([0, 0]))], { marks: [note] }));
+  const linesIn = (entities: readonly Entity[]) =>
+    entities.filter(({ type, layer }) => type === 'TEXT' && layer === 'TEXT').slice(0, -2);
+
+  test('of many words stands in lines as on the plan, none of them lost, in either reader', async () => {
+    expect(words.length).toBeGreaterThan(200);
+    const content = await written200();
+    const first = linesIn(parsed(content).entities);
+    expect(first.map(({ text }) => text).join(' ')).toBe(words);
+    expect(Math.max(...first.map(({ text }) => text!.length))).toBeLessThanOrEqual(30);
+    const second = linesIn(other(content).entities);
+    expect(second.map(({ string }) => string).join(' ')).toBe(words);
+    // one below the other from the place of the note, 0.18 m high
+    second.forEach(({ x, y }, line) => {
+      expect(x).toBeCloseTo(3, 6);
+      expect(y).toBeCloseTo(4 - line * 1.6 * 0.18, 6);
+    });
+  });
+
+  test('leaves the extents to the plan', async () => {
+    const { header } = parsed(await written200());
+    const [least, most] = [header.$EXTMIN, header.$EXTMAX] as unknown as { x: number; y: number }[];
+    expect([least!.x, least!.y, most!.x, most!.y]).toEqual([-0.9, -0.9, 3, 4]);
+  });
+});
+
 test('each kind of thing has a layer of its own name', async () => {
   const marks = [
     { id: 'b', kind: 'pull-box' as const, points: [[3, 0]] as Point[] },

@@ -174,7 +174,7 @@ describe('the plan as it is exported', () => {
     }
     expect(checked).toBeGreaterThan(20);
     // and nothing that the plan does not have
-    const texts = things.filter(({ figure }) => figure.kind === 'text').length;
+    const texts = things.reduce((sum, { figure }) => sum + (figure.kind === 'text' ? figure.lines.length : 0), 0); // prettier-ignore
     expect(found.leftOut.find(({ what }) => what === 'text')?.count ?? 0).toBe(texts);
   });
 });

@@ -125,6 +125,16 @@ describe('heads and units', () => {
     expect(only('x,y,width,length,depth\n0,0,1.8,1.8,50\n').slot.depth).toBe(0.05);
   });
 
+  // what the page says of numbers without a unit holds for the corners of a polygon too: 10 ft are 3.048 m
+  it('corners of a polygon in the unit of the head, and of the site where there is none', () => {
+    const corners = 'polygon,0 0 | 10 0 | 5 10\n';
+    const inFeet = { points: [[0, 0], [3.048, 0], [1.524, 3.048]] }; // prettier-ignore
+    expect(only(`shape,points\n${corners}`, imperial).shape).toMatchObject(inFeet);
+    expect(only(`shape,points (ft)\n${corners}`).shape).toMatchObject(inFeet);
+    expect(only(`shape,points\n${corners}`).shape).toMatchObject({ points: [[0, 0], [10, 0], [5, 10]] }); // prettier-ignore
+    expect(only(`shape,points (m)\n${corners}`, imperial).shape).toMatchObject({ points: [[0, 0], [10, 0], [5, 10]] }); // prettier-ignore
+  });
+
   it('three decimals are no thousands in a file that says its sign', () => {
     expect(only('x;y;diameter\n1,250;0;1,800\n').shape).toMatchObject({ centre: [1.25, 0], diameter: 1.8 });
   });
@@ -177,6 +187,13 @@ describe('rows that cannot come in', () => {
     expect(errorsOf('shape,points\npolygon,0 0 | 1\n')[0]!.column).toBe('points');
   });
 
+  // a site with a corner out there could never be opened again
+  it('a corner beyond every plan', () => {
+    const [error] = errorsOf('shape,points\npolygon,20001 0 | 20003 0 | 20002 2\n');
+    expect(error).toMatchObject({ column: 'points', expected: expect.stringMatching(/^between/) as unknown });
+    expect(only('shape,points\npolygon,19997 0 | 20000 0 | 19998 2\n').shape.kind).toBe('polygon');
+  });
+
   // 1,8 by 1,8 would come in as 1 m by 8 m with one turn
   it('more cells than heads: decimal commas between commas are refused, not shifted', () => {
     const found = read(`${heads}A,rectangle,0,-3,1,8,1,8,3\nB,rectangle,0,3,2,1,3,,\n`);
@@ -216,6 +233,12 @@ describe('ids', () => {
     const { rows } = read('id,x,y,diameter\nA1,0,50,2\nB,0,60,2\nB,0,70,2\n,0,80,2\n', site);
     expect(rows.map(({ loop, takenId }) => [loop?.id, takenId])).toEqual([['A1-2', 'A1'], ['B', null], ['B-2', 'B'], ['L6', null]]); // prettier-ignore
     expect(withLoops(site, rows.flatMap(({ loop }) => loop ?? [])).loops).toHaveLength(9); // prettier-ignore
+  });
+
+  it('that a file does not say are the next ones, and nobody is told that they were taken', () => {
+    const site = withLoops(empty, EXAMPLES.slice(0, 1));
+    const { rows } = read('id,x,y,diameter\n,0,50,2\n,0,60,2\nL3,0,70,2\n,0,80,2\n', site);
+    expect(rows.map(({ loop, takenId }) => [loop?.id, takenId])).toEqual([['L2', null], ['L4', null], ['L3', null], ['L5', null]]); // prettier-ignore
   });
 });
 

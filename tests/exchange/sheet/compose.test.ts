@@ -117,6 +117,19 @@ describe('a sheet', () => {
     }
   });
 
+  it.each(SAMPLES)('%s: the baseline has its name, clear of all else that is written', (name) => {
+    const site = withSheet(sample(name), { parts: ['plan', 'cutting'] });
+    // a plan and its cuts need no figures
+    const sheet = composeSheet({ site, assessment: undefined as never, file: name });
+    if (sheet.kind !== 'pages') throw new Error(sheet.message);
+    const texts = textsOf(sheet.pages[0]!);
+    const [own] = texts.filter(({ text }) => text.startsWith('Baseline: '));
+    expect(own).toBeDefined();
+    for (const other of texts)
+      if (other !== own && overlap(textExtent(own!), textExtent(other)))
+        expect.unreachable(`“${own!.text}” lies on “${other.text}”`);
+  });
+
   it('says what its title block is asked to say', () => {
     const stated = {
       number: 'K-17',

@@ -1,10 +1,14 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
+import { cuttingPlanOf } from '#analysis/takeoff/cutting-plan';
 import type { Cut, CuttingPlan } from '#analysis/takeoff/results';
 import { clipped } from '#exchange/sheet/parts/clip';
 import { baselineDrawings } from '#exchange/sheet/parts/baseline';
+import { freeAmong } from '#exchange/sheet/parts/covered';
+import { cuttingFigures } from '#exchange/sheet/parts/cutting';
 import { cutFigure } from '#exchange/sheet/parts/cut-figure';
 import type { Point } from '#plan/schema';
 import type { Drawing, LineDrawing, TextDrawing } from '#scenes/drawing';
+import { loop, siteOf, square as squareAt } from '../../analysis/support/sites';
 import { extentOf, overlap, textExtent } from './extent';
 
 const area = { left: 20, top: 30, width: 100, height: 60 };
@@ -107,6 +111,21 @@ describe('the cuts of a loop', () => {
   });
 });
 
+// two squares side by side: six holes, two of them in corners of both
+test('a hole in a corner that two loops share is in the picture of either', () => {
+  const site = siteOf({
+    loops: [loop('L1', squareAt(0, 0)), loop('L2', squareAt(1.8, 0))],
+    estimate: { coreHoles: true }
+  });
+  const plan = cuttingPlanOf(site);
+  expect(plan.holes).toHaveLength(6);
+  const [, , row] = cuttingFigures(site, plan)(190, 200).pieces;
+  const drawings = row!.draw(0, 0);
+  // a hole is drawn white with a strong rim, no smaller than half a millimetre
+  const holes = drawings.filter(({ kind, ...rest }) => kind === 'circle' && 'stroke' in rest && rest.stroke?.width === 0.35); // prettier-ignore
+  expect(holes).toHaveLength(8);
+});
+
 describe('the baseline on the plan', () => {
   const plan = (points: readonly Point[]): CuttingPlan => ({
     baseline: { name: 'Kerb \u202Eside', points },
@@ -120,7 +139,8 @@ describe('the baseline on the plan', () => {
     area,
     scale: 100,
     place: ([x, y]: Point): Point => [70 + 10 * x, 60 - 10 * y],
-    units: 'metric' as const
+    units: 'metric' as const,
+    isFree: () => true
   };
 
   it('is drawn where it is seen, with its name and its stations', () => {
@@ -136,6 +156,36 @@ describe('the baseline on the plan', () => {
     expect(written).toContain('5 m');
     const station = texts(drawings).find(({ text }) => text === '5 m')!;
     expect(station.at[0]).toBeCloseTo(70 + 10 * (-2 + 5), 6);
+  });
+
+  // a loop at 1:500 is smaller than the text of a station
+  it('never hides a cut: a station is written on its other side, or has its stroke alone', () => {
+    const at = (drawings: readonly Drawing[], station: string) => texts(drawings).find(({ text }) => text === station)?.at; // prettier-ignore
+    const drawn = (cuts: readonly Cut[]) =>
+      baselineDrawings({ ...plan([[-5, 0], [20, 0]]), cuts }, { ...paper, isFree: freeAmong(cuts, [], paper.place) }); // prettier-ignore
+    // the station of 5 m stands at x = 0, which is 70 mm; its text 4.2 mm below or above the line at 60 mm
+    expect(at(drawn([]), '5 m')).toEqual([70, 64.2]);
+    const below = cut(1, [-0.3, -0.42], [0.3, -0.42]);
+    expect(at(drawn([below]), '5 m')).toEqual([70, 55.8]);
+    const across = cut(2, [0, -1], [0, 1]);
+    const around = [-0.25, 0, 0.25].map((x, k) => cut(3 + k, [x, -1], [x, 1]));
+    expect(at(drawn([across, ...around]), '5 m')).toBeUndefined();
+    const round = cut(9, [0.2, -0.42], [0.2, -0.42], { circle: { centre: [0, -0.42], radius: 0.2 } });
+    expect(at(drawn([round]), '5 m')).toEqual([70, 55.8]);
+    const strokes = (cuts: readonly Cut[]) => lines(drawn(cuts)).filter(({ points: [a, b] }) => a![0] === 70 && b![0] === 70); // prettier-ignore
+    expect(strokes([across, ...around])).toHaveLength(1);
+  });
+
+  it('has its name where nothing else is written', () => {
+    const way = plan([[0, 0], [2, 0]]); // prettier-ignore
+    const name = (written: readonly Drawing[]) =>
+      texts(baselineDrawings(way, { ...paper, isFree: freeAmong([], written, paper.place) })).find(({ text }) => text.startsWith('Baseline'))!; // prettier-ignore
+    const first = name([]);
+    expect(first.at[0]).toBeLessThan(70);
+    const second = name([first]);
+    expect(second.at[0]).toBeGreaterThan(90);
+    const third = name([first, second]);
+    for (const other of [first, second]) expect(overlap(textExtent(third), textExtent(other))).toBe(false);
   });
 
   it('is nothing where it does not come into sight, or has no length', () => {

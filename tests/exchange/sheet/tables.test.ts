@@ -65,6 +65,26 @@ describe('a table on a sheet', () => {
     );
   });
 
+  // two names without a blank on A4: 21.60 in two lines is read as 21.6 and 0
+  it('parts long words rather than numbers, the longest first', () => {
+    const made: Table = {
+      title: 'Loops',
+      columns: [
+        { head: 'Loop', kind: 'text' },
+        { head: 'Circuit', kind: 'text' },
+        { head: 'Shape', kind: 'text' },
+        ...['Width', 'Length', 'Wire in the slot', 'Tail', 'Depth', 'Saw cut'].map((head) => ({ head, kind: 'number', digits: 2 }) as const) // prettier-ignore
+      ],
+      rows: [['x'.repeat(60), 'y'.repeat(60), 'Quadrupole', 1.8, 10.8, 121.6, 14, 50, 107.2]]
+    };
+    const texts = textsByPage(made, 165, 150)
+      .flat()
+      .map(({ text }) => text);
+    for (const whole of ['1.80', '10.80', '121.60', '14.00', '50.00', '107.20', 'Quadrupole', 'Length'])
+      expect(texts).toContain(whole);
+    expect(texts.filter((text) => /^x+$/.test(text)).join('')).toHaveLength(60);
+  });
+
   it('repeats its head on every page and shows every row once', () => {
     const rows = Array.from({ length: 60 }, (_, k) => [`row${k}`, k / 4]);
     const made: Table = {

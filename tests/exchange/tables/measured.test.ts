@@ -48,6 +48,15 @@ describe('the table of measured readings', () => {
     expect(cell(row, 'Limit')).toBe('at least 50 MΩ');
   });
 
+  it('keeps the kilohms of a bad leak, in megohms like any other insulation', () => {
+    const [circuit] = site.circuits;
+    const bad = { circuit: circuit!.id, testPoint: 'cabinet' as const, insulation_ohm: 4_200 };
+    const leaky = { ...demoSite(), readings: [bad] };
+    const leaks = measuredTable(leaky, checkedAsIf(leaky));
+    const [row] = leaks.rows;
+    expect([row![at(leaks, 'Measured')], row![at(leaks, 'Unit of figures')]]).toEqual([0.0042, 'MΩ']);
+  });
+
   it('tells the drift against the commissioning reading, at the temperature of then', () => {
     const row = rowOf('Direct-current resistance', '2032-06-11 08:05', 'Cabinet');
     // copper: 1 + 0.00393 (t − 20 °C); 2.6 Ω at 24 °C is less at 18 °C

@@ -1,5 +1,8 @@
+import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { createAssessor } from '#analysis/assess';
+import { unwatched } from '#exchange/job';
+import { csvOf } from '#exchange/tables/csv';
 import { cabinetReadings, loopReadings, vehicleReadings } from '#exchange/tables/readings';
 import { loopsTable } from '#exchange/tables/loops';
 import { settingsTable } from '#exchange/tables/settings';
@@ -43,6 +46,8 @@ describe('expected at the cabinet', () => {
 
   test('says under which conditions', () => {
     expect(table.notes!.join(' ')).toContain('Wire at 20 °C');
+    // a meter measures elsewhere, where capacitance adds more or less
+    expect(table.notes!.join(' ')).toContain('L and Q at the frequency of the row');
   });
 });
 
@@ -68,6 +73,22 @@ test('expected with vehicles: the drop is positive, and its margin the drop over
     expect(at(table, row, 'ΔL/L, drop, to (%)')).toBeGreaterThan(drop);
     expect(at(table, row, 'Times the threshold')).toBeCloseTo(drop / threshold, 6);
   });
+});
+
+// somebody turns a knob by it: 0.25 s is not 0.3 s, and 62.5 % not 63 %
+test('settings are written as they were stated, in as many places as that takes', async () => {
+  const [first] = site.circuits;
+  const channel = { ...first!.channel!, tripThreshold: 0.000125, releaseRatio: 0.625, output: { ...first!.channel!.output, mode: 'presence' as const, delay_s: 0.25, extension_s: 1.125 } }; // prettier-ignore
+  const changed = { ...site, circuits: [{ ...first!, channel }] };
+  const written = await csvOf([settingsTable({ site: changed, assessment })], {}, unwatched());
+  const [head, row] = Papa.parse<string[]>(written).data;
+  const of = (name: string) => row![head!.indexOf(name)];
+  expect([of('Trip threshold (%)'), of('Delay (s)'), of('Extension (s)')]).toEqual([
+    '0.0125',
+    '0.25',
+    '1.125'
+  ]);
+  expect(row).toContain('62.5');
 });
 
 test('settings follow units and channels, with what the drawing says', () => {

@@ -102,6 +102,13 @@ describe('the take-off', () => {
     expect(under(takeoffTable(metric, takeoff({ lines: [line({ subject })] })), 'For')).toBe(name);
   });
 
+  test('tells boxes without a name apart, as the plan and the cutting plan do', () => {
+    const box = (id: string) => ({ id, kind: 'pull-box' as const, points: [[9, 9]] as [number, number][] });
+    const site = { ...metric, marks: [box('m1'), box('m2'), { ...box('m3'), text: 'North' }] };
+    const named = (subject: string) => under(takeoffTable(site, takeoff({ lines: [line({ subject })] })), 'For'); // prettier-ignore
+    expect(['m1', 'm2', 'm3'].map(named)).toEqual(['Pull box 1', 'Pull box 2', 'North']);
+  });
+
   test('speaks German', () => {
     speakWhole('de');
     const table = takeoffTable(metric, takeoff());
@@ -124,6 +131,30 @@ describe('what is bought', () => {
     expect(under(table, 'Price for one unit (EUR)')).toBeCloseTo(0.85 * 0.3048, 9);
     expect(under(table, 'Copper (lb)')).toBeCloseTo(2 / 0.45359237, 9);
     expect(under(table, 'Cost (EUR)')).toBe(21.42);
+  });
+
+  // 24 m and 7.5 % are 25.8 m; and 8 % would be 25.92 m
+  test('says a waste of half a percent as it is', async () => {
+    const written = async (waste: number) =>
+      (await csvOf([takeoffTable(metric, takeoff({ lines: [line({ waste, gross: 24 * (1 + waste) })] }))], {}, unwatched())).split('\r\n')[1]; // prettier-ignore
+    expect(await written(0.075)).toContain(',24.00,7.5,25.80,m,');
+    expect(await written(0.05)).toContain(',24.00,5,25.20,m,');
+  });
+
+  // a cartridge of 300 mL is 0.0792516 gal, 0.85 a metre 0.25908 a foot: 0.08 · 92 would be 7.36 where 7.29 is bought
+  test('has factors with as many places as the product needs', async () => {
+    const items = [
+      bought({ packs: 3, bought: 300, cost: 255 }),
+      bought({ item: 'sealant', group: 'sealant', unit: 'm3', pack: 0.3e-3, packs: 92, bought: 92 * 0.3e-3, price: 9_000, cost: 248.4 }) // prettier-ignore
+    ];
+    const [head, wire, sealant] = (await csvOf([itemsTable(imperial, takeoff({ items }))], {}, unwatched())).split('\r\n').map((row) => row.split(',')); // prettier-ignore
+    const of = (row: readonly string[] | undefined, name: string) => row![head!.indexOf(name)];
+    expect(of(wire, 'Pack')).toBe('328.08');
+    expect(of(wire, 'Price for one unit (EUR)')).toBe('0.25908');
+    expect(of(sealant, 'Pack')).toBe('0.079252');
+    expect(Number(of(sealant, 'Pack')) * 92).toBeCloseTo(Number(of(sealant, 'To buy')), 2);
+    const usual = itemsTable(metric, takeoff({ items: [bought({ packs: 1, bought: 100 })] }));
+    expect(await csvOf([usual], {}, unwatched())).toMatch(/,100\.00,1,100\.00,m,0\.850,/);
   });
 
   test('shows packs only where whole ones are bought', () => {

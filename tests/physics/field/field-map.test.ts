@@ -1,7 +1,7 @@
 /** The sampled field of dipoles against their own, and their field against Biot–Savart round a small square. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { DIPOLE, dipoleField, dipolePotentialAlong } from '#physics/field/dipoles';
+import { DIPOLE, dipoleFieldAt, dipolePotentialAlong } from '#physics/field/dipoles';
 import { fieldMapOf } from '#physics/field/field-map';
 import { filamentsOf, potentialAlong, verticalField } from '#physics/field/filaments';
 import { relativeError } from '../support/reference';
@@ -22,9 +22,9 @@ const lattice = (z: number): Float64Array => {
 };
 
 const directly = (dipoles: Float64Array, x: number, y: number, z: number): readonly [number, number] => {
-  const value = [new Float64Array(1), new Float64Array(1)] as const;
-  dipoleField(dipoles, Float64Array.of(x), Float64Array.of(y), z, ...value);
-  return [value[0][0]!, value[1][0]!];
+  const value = new Float64Array(2);
+  dipoleFieldAt(dipoles, x, y, z, value);
+  return [value[0]!, value[1]!];
 };
 
 describe('the map of a field', () => {

@@ -1,13 +1,16 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { speakLanguage } from '#i18n/load';
 import type { SweepPicture } from '#analysis/sweep/results';
+import type { Site } from '#plan/schema';
 import { effortOf, numbersOf, quickestFirst } from '../../../src/ui/compare/goal/goal';
+import { withinText } from '../../../src/ui/compare/goal/words';
 import { doubtText } from '../../../src/ui/compare/sweep/chart-words';
 import { doubtsByRow } from '../../../src/ui/compare/sweep/curves';
 import { sweepTable } from '../../../src/ui/compare/sweep/table';
-import { figureText } from '../../../src/ui/compare/words/figure';
+import { figureName, figureText } from '../../../src/ui/compare/words/figure';
 import { unbroken } from '../../../src/ui/compare/words/unbroken';
-import { spokenText, valueText } from '../../../src/ui/compare/words/variable';
+import { changedBy, spokenText, valueText, variableName } from '../../../src/ui/compare/words/variable';
+import { changeOf } from '../../../src/ui/details/commit';
 import { bigSite } from '../../support/big-site';
 
 const site = bigSite(2);
@@ -76,4 +79,46 @@ describe('doubtful points', () => {
     expect(columns.map(({ head }) => head).join()).not.toContain('\u00a0');
     expect(rows.map((row) => row.at(-1))).toEqual(['2.00 m', null]);
   });
+});
+
+describe('names', () => {
+  afterEach(() => speakLanguage('en', ['page', 'views']));
+  const named: Site = {
+    ...site,
+    loops: site.loops.map((loop, k) => ({
+      ...loop,
+      id: k === 0 ? 'C1' : loop.id,
+      name: ['Entry', 'Exit'][k]!
+    })),
+    circuits: site.circuits.map((circuit) => ({ ...circuit, name: `Circuit ${circuit.id}` })),
+    steel: [{ id: 'C1', kind: 'mat', depth: 0.1, pitch: 0.2, barRadius: 0.005, outline: [[0, 0], [1, 0], [1, 1]] }] // prettier-ignore
+  };
+  const gap = { kind: 'gap', subject: 'C1', other: 'L2' } as const;
+
+  it('are those of what the number or the result is of, where a loop, a circuit and steel have one id', () => {
+    expect(variableName(named, { kind: 'turns', subject: 'C1' })).toBe('Turns of Entry');
+    expect(variableName(named, { kind: 'leadInLength', subject: 'C1' })).toBe('Lead-in length of Circuit C1');
+    expect(variableName(named, { kind: 'steelDepth', subject: 'C1' })).not.toContain('Entry');
+    expect(figureName(named, { kind: 'cover', subject: 'C1' })).toBe('Entry: Cover over the wires');
+    expect(figureName(named, { kind: 'q', subject: 'C1' })).toBe('Circuit C1: Q');
+  });
+
+  it.each([
+    ['en', 'Gap between Entry and Exit', 'Change gap of Entry and Exit'],
+    ['de', 'Abstand zwischen Entry und Exit', 'Entry und Exit: Abstand ändern']
+  ] as const)('of a gap have both loops: %s', async (language, wanted, step) => {
+    await speakLanguage(language, ['page', 'views']);
+    expect(variableName(named, gap)).toBe(wanted);
+    expect(changeOf(changedBy(named, gap))()).toBe(step);
+  });
+});
+
+it('how exact a temperature is, is a difference and no temperature', () => {
+  const found = { kind: 'found', from: 20, to: 12.5, within: 0.5, brings: [], clears: [], tried: 9 } as const;
+  const within = (displayUnits: Site['displayUnits'], kind: 'temperature' | 'width'): string =>
+    withinText({ ...site, displayUnits }, { kind, subject: kind === 'width' ? 'L1' : null }, found);
+  expect(within('metric', 'temperature')).toBe('To within 0.5\u00a0°C.');
+  // nine fifths of it
+  expect(within('imperial', 'temperature')).toBe('To within 0.9\u00a0°F.');
+  expect(within('metric', 'width')).toBe('To within 0.50\u00a0m.');
 });

@@ -1,9 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import type { SweepPicture } from '#analysis/sweep/results';
+import type { Variable } from '#plan/variables/variable';
 import { axisOf } from '../../../src/ui/compare/sweep/axis';
 import { cellEdges, levelOf, levelsOf, limitEdges } from '../../../src/ui/compare/sweep/cells';
 import { limitsOf, linePath, rangeOf, valueAt, wrapped } from '../../../src/ui/compare/sweep/curves';
 import { legendPlaces } from '../../../src/ui/compare/sweep/legend';
+import { limitNames, type LimitName, type Spot } from '../../../src/ui/compare/sweep/limit-names';
+import { sweepChoices, type Curves } from '#ui/compare/sweep/choices.svelte.ts';
+import { isOf, planOf, type SweepPlan } from '../../../src/ui/compare/sweep/plan';
 import { spanOf, valuesOf } from '../../../src/ui/compare/sweep/spans';
+import { bigSite } from '../../support/big-site';
 
 const metres = { least: 0.5, most: 10, step: 0.05, isWhole: false, choices: null };
 const turns = { least: 1, most: 20, step: 1, isWhole: true, choices: null };
@@ -102,5 +108,78 @@ describe('a map', () => {
       expect(levels[n]).toBeLessThanOrEqual(value);
       expect(levels[n + 1] ?? Infinity).toBeGreaterThan(value);
     }
+  });
+});
+
+describe('names of limits', () => {
+  const plot = { left: 50, right: 450, top: 20, bottom: 220 };
+  const named = (limits: readonly { readonly text: string; readonly at: number }[], curve: readonly Spot[]) =>
+    limitNames(limits, [curve], plot, 12, 6);
+  /** Every pixel of the curve. */
+  const isClear = ({ ground }: LimitName, curve: readonly Spot[]): boolean =>
+    curve.slice(1).every((to, k) => {
+      const from = curve[k]!;
+      return Array.from({ length: 401 }, (_, n) => n / 400).every((share) => {
+        const [x, y] = [from.x + share * (to.x - from.x), from.y + share * (to.y - from.y)];
+        return x < ground.left || x > ground.right || y < ground.top || y > ground.bottom;
+      });
+    });
+  const TRIP = [{ text: 'Trip threshold 0.10 %', at: 120 }];
+
+  it.each([
+    ['rising through the left end', [{ x: 50, y: 124 }, { x: 200, y: 116 }, { x: 450, y: 30 }]], // prettier-ignore
+    ['through both ends', [{ x: 50, y: 116 }, { x: 150, y: 90 }, { x: 350, y: 90 }, { x: 450, y: 116 }]], // prettier-ignore
+    ['steep, through the middle', [{ x: 240, y: 220 }, { x: 260, y: 20 }]], // prettier-ignore
+    ['straight up', [{ x: 440, y: 220 }, { x: 440, y: 20 }]], // prettier-ignore
+    ['just above all along', [{ x: 50, y: 112 }, { x: 450, y: 113 }]] // prettier-ignore
+  ] as const)('stand where no curve runs: %s', (_, curve) => {
+    const [name] = named(TRIP, curve);
+    expect(isClear(name!, curve)).toBe(true);
+    // at its line
+    expect(Math.min(Math.abs(name!.ground.top - 120), Math.abs(name!.ground.bottom - 120))).toBeLessThan(4);
+    expect(name!.ground.left).toBeGreaterThanOrEqual(plot.left);
+    expect(name!.ground.right).toBeLessThanOrEqual(plot.right);
+  });
+
+  it('do not stand on one another, nor on the line of another', () => {
+    const limits = [...TRIP, { text: 'Release 0.06 %', at: 132 }];
+    const names = named(limits, [{ x: 50, y: 60 }, { x: 450, y: 60 }]); // prettier-ignore
+    for (const [k, { ground }] of names.entries()) {
+      const other = limits[1 - k]!.at;
+      expect(other < ground.top || other > ground.bottom).toBe(true);
+    }
+    const [a, b] = names.map(({ ground }) => ground);
+    expect(a!.right < b!.left || b!.right < a!.left || a!.bottom < b!.top || b!.bottom < a!.top).toBe(true);
+  });
+
+  it('stay within the plot at its upper and its lower end', () => {
+    for (const at of [22, 218]) {
+      const [name] = named([{ text: 'At most 2 mH', at }], []);
+      expect(name!.ground.top).toBeGreaterThanOrEqual(plot.top);
+      expect(name!.ground.bottom).toBeLessThanOrEqual(plot.bottom);
+    }
+  });
+});
+
+describe('a picture of a sweep', () => {
+  const drawn = bigSite(2);
+  const planned = (second: Variable | null, curves: Curves = 'map'): SweepPlan => {
+    Object.assign(sweepChoices, { x: { kind: 'turns', subject: 'L1' }, second, curves, figures: null });
+    return planOf(drawn, [], sweepChoices)!;
+  };
+  const pictureOf = ({ wish }: SweepPlan): SweepPicture => ({
+    ...{ x: wish.x, family: wish.family, designs: wish.designs, present: { x: 3, family: null } },
+    figures: wish.figures.map((figure) => ({ figure, values: [[1]], present: 1, limits: [] })),
+    doubtful: []
+  });
+  const depth = { kind: 'slotDepth', subject: 'L1' } as const;
+  const wire = { kind: 'wire', subject: 'L1' } as const;
+
+  it('is shown for what was asked, and under no other second number', () => {
+    const plan = planned(depth);
+    expect(isOf(plan, pictureOf(plan))).toBe(true);
+    expect(isOf(planned(wire), pictureOf(plan))).toBe(false);
+    expect(isOf(planned(null, 'one'), pictureOf(plan))).toBe(false);
+    expect(isOf(plan, pictureOf(planned(null, 'one')))).toBe(false);
   });
 });

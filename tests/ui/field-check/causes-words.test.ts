@@ -74,7 +74,8 @@ describe('an estimate', () => {
   });
   test('of a depth is in centimetres', () => {
     expect(estimateText({ name: 'depth_m', value: 0.1164, low: 0.0775, high: 0.182 }, 'metric')).toBe(
-      'about 12 cm from the wires (7.8 – 18 cm)'
+      // as it is reckoned: from the road down, not from the wires
+      'about 12 cm below the road (7.8 – 18 cm)'
     );
   });
   test('of a contact is in ohms, as a meter shows it', () => {

@@ -41,6 +41,17 @@ const built = (over: Partial<Entry>, more: Partial<Conditions> = {}, original?: 
 };
 
 describe('a reading from the form', () => {
+  test('at the unit is under the channel’s setting, and under none where its frequency is given', () => {
+    const under = (channel: Partial<NonNullable<Circuit['channel']>>) => {
+      const set: Circuit = { ...circuit, channel: { ...circuit.channel!, frequencySetting: 2, ...channel } };
+      const given = { testPoint: 'unit', texts: { frequency_Hz: '61' } } as const;
+      return readingSoFar(site, set, entry(given), conditions, options).setting;
+    };
+    expect(under({ frequency_Hz: null })).toBe(2);
+    // "a number here overrides the setting": held against that setting, what was given would look wrong
+    expect(under({ frequency_Hz: 61_000 })).toBeUndefined();
+  });
+
   test('has what was typed, and what it was typed under', () => {
     const reading = built({
       texts: { inductance_H: '98', resistanceDc_ohm: '0.6', insulation_ohm: '>2000', q: ' ' },
@@ -172,6 +183,13 @@ describe('the form as it is stored', () => {
       at: null
     });
     expect(withoutYesterday(form, '2025-11-27T07:00')).toBe(form);
+  });
+
+  test('of another day is none of commissioning until that is said again', () => {
+    const onTheDay = { ...emptyForm('M. K.'), touched: NOW };
+    const ticked = { ...onTheDay, conditions: { ...onTheDay.conditions, isCommissioning: true } };
+    expect(withoutYesterday(ticked, '2025-11-26T19:00').conditions.isCommissioning).toBe(true);
+    expect(withoutYesterday(ticked, '2026-01-13T07:00').conditions.isCommissioning).toBe(false);
   });
 
   test('what was typed elsewhere is never kept unseen', () => {

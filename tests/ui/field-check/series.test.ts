@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { demoSite } from '#plan/demo';
 import type { Reading, Site } from '#plan/schema';
 import { groupsOf, lastMeasured } from '#ui/field-check/expected/rows';
-import { commissioned, seriesOf, timeSpan, valueSpan } from '#ui/field-check/readings/series';
+import { commissioned, onAxis, seriesOf, timeSpan, valueSpan } from '#ui/field-check/readings/series';
 
 const demo = demoSite();
 const circuit = demo.circuits[0]!;
@@ -50,6 +50,16 @@ test('the axes hold everything that is read, expected and commissioned', () => {
   const alone = { ...inductance, points: [inductance.points[1]!] };
   const [from, to] = timeSpan(alone)!;
   expect(to).toBeGreaterThan(from);
+});
+
+test('an insulation of nought stands at the foot of an axis that has no nought', () => {
+  const insulation = seriesOf(site, circuit.id)[2]!;
+  const gone = { ...insulation, points: [...insulation.points, { ...insulation.points[0]!, value: 0 }] };
+  const ends = valueSpan(gone, null, null);
+  expect(onAxis(0, ends)).toBe(ends[0]);
+  expect(ends[0]).toBeGreaterThan(0);
+  expect(onAxis(5e8, ends)).toBe(5e8);
+  expect(onAxis(1e15, ends)).toBe(ends[1]);
 });
 
 test('beside what is expected stands what was measured last, there and of that', () => {

@@ -1,6 +1,8 @@
 /** What a lesson's plan shows is what its figures are of. */
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { createAssessor } from '#analysis/assess';
+import { speakLanguage } from '#i18n/load';
+import { sweepTable } from '#ui/compare/sweep/table';
 import { readableText } from '#ui/compare/words/variable';
 import { curvesOf, experimentAt, nearestTo } from '#ui/lessons/live';
 import { vehiclePlaced } from '#ui/lessons/vehicle-place';
@@ -56,5 +58,19 @@ describe('a value of a lesson', () => {
     expect(said(-9.5, 'imperial')).toBe('−31.2 ft (−9.50 m)');
     expect(said(0, 'imperial')).toBe('0 ft (0.00 m)');
     expect(said(0.8, 'metric')).toBe('0.80 m');
+  });
+});
+
+describe('the numbers of a lesson to take away', () => {
+  afterEach(() => speakLanguage('en', ['page', 'views']));
+
+  it.each(['en', 'de'] as const)('call its curves as it calls them itself: %s', async (language) => {
+    await speakLanguage(language, ['page', 'views']);
+    const one = shelf.find(({ lesson }) => lesson.experiment.designs !== null)!;
+    const { lesson, site } = one;
+    const names = curvesOf(lesson, site);
+    const { columns } = sweepTable(site, computed(one).picture, '', names);
+    const heads = columns.slice(1, 1 + names.length).map(({ head }) => head);
+    for (const [n, head] of heads.entries()) expect(head.endsWith(`, ${names[n]!}`)).toBe(true);
   });
 });

@@ -5,6 +5,7 @@ import { setPack, setPrice, updateEstimate, updateRates, updateSite } from '#pla
 import { amountText, moneyText, runText, subjectText } from '#ui/quantities/wording';
 import { entriesOf } from '#ui/quantities/prices/book';
 import {
+  inUnit,
   perLengthShown,
   perLengthStored,
   priceShown,
@@ -32,6 +33,16 @@ describe('a price', () => {
       for (const unit of ['m', 'm3', 'each', 'h', 'day'] as const)
         for (const typed of [0.01, 0.85, 3, 1234.56])
           expect(priceShown(priceStored(typed, unit, system), unit, system)).toBe(typed);
+  });
+
+  // 40 pieces at 3 each, then said to be feet: 40 ft at 3 a foot, not 131 ft
+  it('and its amount keep their numbers in another unit', () => {
+    const pieces = { amount: 40, unit: 'each', price: 3 } as const;
+    const feet = inUnit(pieces, 'm', 'imperial');
+    expect(feet).toEqual({ amount: 12.192, unit: 'm', price: expect.closeTo(3 / 0.3048, 9) as unknown });
+    expect(priceShown(feet.price!, 'm', 'imperial')).toBe(3);
+    expect(inUnit(feet, 'day', 'imperial')).toEqual({ ...pieces, unit: 'day' });
+    expect(inUnit({ ...pieces, price: null }, 'm', 'metric')).toEqual({ amount: 40, unit: 'm', price: null });
   });
 
   it('is written with two decimals, thousands apart, and its currency', () => {

@@ -65,6 +65,18 @@ const logSumOf = (values: Float64Array, count: number): number => {
   return most + Math.log(sum);
 };
 
+/**
+ * Own standard deviations. Further out a figure is a slip whatever the others say, and squares of much more would swallow
+ * what tells one cause from another.
+ */
+const FARTHEST = 1e4;
+
+const within = (off: readonly number[], covariance: Float64Array): Float64Array =>
+  Float64Array.from(off, (each, k) => {
+    const most = FARTHEST * Math.sqrt(covariance[k * (off.length + 1)]!);
+    return Math.min(most, Math.max(-most, each));
+  });
+
 /** `off`: what was read less what was predicted; `covariance` row by row. Minus infinity where it is none. */
 export const correlatedFit = (
   off: readonly number[],
@@ -75,7 +87,7 @@ export const correlatedFit = (
   if (size === 0) return { logLikelihood: 0, logNormal: 0, misfit: 0, factor: null };
   const factor = choleskyFactor(covariance, size);
   if (!factor) return IMPOSSIBLE;
-  const whitened = forwardSubstitute(factor, Float64Array.from(off));
+  const whitened = forwardSubstitute(factor, within(off, covariance));
   let [logNormal, misfit, rights] = [-0.5 * size * LOG_TWO_PI, 0, 0];
   for (let i = 0; i < size; i++) {
     misfit += whitened[i]! * whitened[i]!;

@@ -1,7 +1,7 @@
 /** From figures of readings to what the inference takes. */
-import { accuracyOf } from '#plan/catalogue/instruments';
-import type { Site } from '#plan/schema';
-import { conditionsOf } from '../checked';
+import { accuracyOf, type Accuracy } from '#plan/catalogue/instruments';
+import type { Quantity, Site } from '#plan/schema';
+import { conditionsOf } from '../conditions';
 import type { AskedFigure, Prepared } from '../forward/contract';
 import type { MeasuredFigure } from '../results';
 import type { Observed } from './observed';
@@ -25,10 +25,20 @@ const askedOf = (
   if (!reading) return null;
   if (testPoint === 'loop' && !(loop !== null && prepared.loops.includes(loop))) return null;
   const { meterFrequency_Hz = null, temperature_C = null, setting = null } = conditionsOf(site, reading);
+  // the unit measures at its own frequency, whatever meter was at hand
+  const frequency = testPoint === 'unit' ? null : meterFrequency_Hz;
   const vehicle = quantity === 'deltaLOverL' ? vehicleOf(prepared, reading.vehicle) : null;
   if (quantity === 'deltaLOverL' && vehicle === null) return null;
-  return { testPoint, loop, quantity, meterFrequency_Hz, temperature_C, setting, vehicle };
+  return { testPoint, loop, quantity, meterFrequency_Hz: frequency, temperature_C, setting, vehicle };
 };
+
+/** No insulation tester tells less from nought, whatever share is stated of it, Ω: common practice, 0.01 MΩ. */
+const LEAST_INSULATION = 1e4;
+
+const resolved = (quantity: Quantity, accuracy: Accuracy): Accuracy =>
+  quantity === 'insulation_ohm' || quantity === 'insulationBetween_ohm'
+    ? { ...accuracy, floor: Math.max(LEAST_INSULATION, accuracy.floor) }
+    : accuracy;
 
 export interface Placed {
   readonly observed: Observed;
@@ -46,6 +56,9 @@ export const observe = (
   figures.flatMap((figure, place): readonly Placed[] => {
     const asked = askedOf(site, prepared, figure);
     if (!asked) return [];
-    const accuracy = accuracyOf(site, site.readings[figure.reading]!, figure.quantity);
+    const accuracy = resolved(
+      figure.quantity,
+      accuracyOf(site, site.readings[figure.reading]!, figure.quantity)
+    );
     return [{ figure: place, observed: { asked, value: figure.value, accuracy, isBaseline } }];
   });

@@ -12,9 +12,12 @@ export interface Observed {
   readonly isBaseline: boolean;
 }
 
+/** No meter leaves less open, of the reading, whatever is stated of it. */
+const LEAST_SHARE = 1e-4;
+
 /** One standard deviation of the meter where `value` is to be read. */
 export const meterAt = (value: number, { share, floor }: Accuracy): number =>
-  (share * Math.abs(value) + floor) / NINETEEN_IN_TWENTY;
+  Math.max(share * Math.abs(value) + floor, LEAST_SHARE * Math.abs(value)) / NINETEEN_IN_TWENTY;
 
 /** Figures that are read again under the same conditions share the model's error. */
 export const sameFigure = (a: AskedFigure, b: AskedFigure): boolean =>

@@ -70,12 +70,16 @@ export const howTo = (
   const way = WAYS[testPoint][quantity];
   if (!way) return null;
   const isInside = testPoint === 'cabinet' || testPoint === 'unit';
+  // between its wires a lead-in is measured with its splice at the pull box open
+  const isOutside = !isInside || quantity === 'deltaLOverL' || quantity === 'insulationBetween_ohm';
   const hasGate = site.marks.some(({ kind }) => kind === 'gate');
+  // a unit that loses its loop calls, and one without a unit calls nobody
+  const isMoved = testPoint !== 'unit' || quantity === 'deltaLOverL';
   const keys: readonly (MessageKey | false)[] = [
     isInside && 'causes.safety.mains',
-    (!isInside || quantity === 'deltaLOverL') && 'causes.safety.traffic',
+    isOutside && 'causes.safety.traffic',
     way.isInsulationTester && 'causes.safety.tester',
-    hasGate && quantity === 'deltaLOverL' && 'causes.safety.gate'
+    hasGate && isMoved && 'causes.safety.gate'
   ];
   return { how: plain(way.how), safety: keys.flatMap((key) => (key === false ? [] : [plain(key)])) };
 };

@@ -51,6 +51,8 @@ export function loopPartDrafts(each: OfLoop): readonly Draft[] {
 
 /** Metres: a conduit that is drawn lies as near as this to the lead-ins in it. Common practice. */
 const IN_CONDUIT = 0.5;
+/** Metres: less than this is what rounding of places leaves over. */
+const LEAST = 1e-3;
 
 const PIECES = { 'pull-box': 'pull box', cabinet: 'cabinet' } as const satisfies Partial<
   Record<Mark['kind'], TakeoffKind>
@@ -78,28 +80,38 @@ const waysOf = (site: Site, { circuits }: Conduit): readonly (readonly Point[])[
     return way ? [way] : [];
   });
 
+/** A conduit that is drawn, and how many metres of it are nobody's yet: one pipe is not two, whatever lies in its trench. */
+interface Drawn {
+  readonly points: readonly Point[];
+  left: number;
+}
+
+function takenFrom(mark: Drawn, ways: readonly (readonly Point[])[], most: number): number {
+  const beside = ways.reduce((longest, way) => Math.max(longest, lengthSideBySide([way, mark.points], IN_CONDUIT)), 0); // prettier-ignore
+  const taken = Math.min(mark.left, beside, most);
+  mark.left -= taken;
+  return taken;
+}
+
 /**
  * A conduit with a length, and a conduit that is drawn, may be the same: what is drawn beside a lead-in of the conduit
  * counts there, and here only what goes beyond. Where no lead-in is drawn the given length counts whole.
  */
-function conduitDraft(site: Site, conduit: Conduit, marks: readonly Mark[]): Draft {
+function conduitDraft(site: Site, conduit: Conduit, marks: readonly Drawn[]): Draft {
   const ways = waysOf(site, conduit);
-  const drawn = marks.reduce(
-    (sum, { points }) => sum + ways.reduce((most, way) => Math.max(most, lengthSideBySide([way, points], IN_CONDUIT)), 0), // prettier-ignore
-    0
-  );
-  const rest = Math.max(0, conduit.length - drawn);
+  const drawn = marks.reduce((sum, mark) => sum + takenFrom(mark, ways, conduit.length - sum), 0);
+  const rest = conduit.length - drawn;
   return {
     subject: conduit.id,
     what: 'conduit',
     item: 'conduit',
-    amount: rest,
+    amount: rest < LEAST ? 0 : rest,
     unit: 'm',
     how:
       drawn > 0
         ? how('conduitRest', {
             length: length(conduit.length),
-            drawn: length(Math.min(drawn, conduit.length))
+            drawn: length(drawn)
           })
         : how('conduit', { length: length(conduit.length) }),
     places: ways.map((points): Place => ({ kind: 'line', points }))
@@ -109,7 +121,9 @@ function conduitDraft(site: Site, conduit: Conduit, marks: readonly Mark[]): Dra
 export const markDrafts = (site: Site): readonly Draft[] => site.marks.flatMap(markDraft);
 
 export const conduitDrafts = (site: Site): readonly Draft[] => {
-  const drawn = site.marks.filter(({ kind }) => kind === 'conduit');
+  const drawn = site.marks
+    .filter(({ kind }) => kind === 'conduit')
+    .map(({ points }): Drawn => ({ points, left: pathLength(points) }));
   return site.conduits.map((conduit) => conduitDraft(site, conduit, drawn));
 };
 

@@ -51,6 +51,8 @@ export interface WalkFigures {
     readonly inductance_H: Span;
     readonly frequency_Hz: Span;
   };
+  /** At which the inductance is expected, Hz: of the meter in hand, or of a usual one. */
+  readonly meterFrequency_Hz: number;
   readonly leadIn: { readonly length: number; readonly resistance_ohm: number };
   /** The strictest limit that the site has chosen. */
   readonly insulationLimit_ohm: number;

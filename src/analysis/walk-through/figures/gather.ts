@@ -2,7 +2,10 @@
 import type { Circuit, Site } from '#plan/schema';
 import { beatScene, type BeatScene } from '../../beating/scene';
 import { mutualOf } from '../../beating/rate';
+import type { Alone } from '../../electrical/alone';
+import { solveCircuit } from '../../electrical/circuit-model';
 import { leadInDcResistance, cablesInRow } from '../../electrical/lead';
+import { conditionsOf } from '../../fault-finding/conditions';
 import type { Means } from '../../means';
 import { createPassKeeper, type PassKeeper, type Passes } from '../../passes';
 import { detectionHeightsInSteps, REFERENCE_VEHICLE } from '../../passing/detection-height';
@@ -12,7 +15,9 @@ import { servedLines } from '../../passing/paths';
 import { readyVehicles } from '../../ready';
 import type { Steps } from '../../steps';
 import type { SurveyedCircuit } from '../../survey';
-import { rangesInSteps } from '../../tolerance/ranges';
+import { rangeIn } from '../../tolerance/ranges';
+import { shiftsOf } from '../../tolerance/shifts';
+import { USUAL_METER_FREQUENCY } from '#plan/catalogue/instruments';
 import { builtInVehicles } from '#plan/catalogue/vehicles';
 import type { Need } from '../node';
 import { gateDistance, instrumentsLastUsed, lastRead } from './drawn';
@@ -96,10 +101,9 @@ export function* figuresInSteps(
     : null;
   yield;
   const bodyOf = ready.bodyOf;
-  const ranges = yield* rangesInSteps(site, own.circuit, own.solved, [], {
+  const shifts = yield* shiftsOf(site, own.circuit, own.solved, {
     numberOf: surveyor.numberOf,
-    steel: survey.means.steel,
-    bodyOf
+    steel: survey.means.steel
   });
   const plate = builtInVehicles.find((each) => each.id === REFERENCE_VEHICLE)!;
   const passes = needs.includes('passes')
@@ -109,12 +113,11 @@ export function* figuresInSteps(
     ? yield* detectionHeightsInSteps(own, site, bodies.get(plate))
     : [];
   const { circuit, readout } = own;
-  const metered = {
-    site,
-    instruments: instruments.length > 0 ? instruments : instrumentsLastUsed(site, id)
-  };
-  const span = (quantity: 'resistanceDc_ohm' | 'inductance_H' | 'frequency_Hz'): Span =>
-    spanOf(readout[quantity], ranges[quantity], quantity, metered);
+  const inHand = [...(instruments.length > 0 ? instruments : instrumentsLastUsed(site, id))];
+  const meterFrequency =
+    conditionsOf(site, { instruments: inHand }).meterFrequency_Hz ?? USUAL_METER_FREQUENCY;
+  const span = (quantity: keyof WalkFigures['expected'], figure: (alone: Alone) => number): Span =>
+    spanOf(figure(shifts.nominal), rangeIn(shifts, figure), quantity, { site, instruments: inHand });
   return {
     site,
     circuit,
@@ -122,10 +125,15 @@ export function* figuresInSteps(
     unit: site.units.find((each) => each.id === circuit.channel?.unit) ?? null,
     terminals: readout,
     expected: {
-      resistanceDc_ohm: span('resistanceDc_ohm'),
-      inductance_H: span('inductance_H'),
-      frequency_Hz: span('frequency_Hz')
+      resistanceDc_ohm: span('resistanceDc_ohm', ({ resistanceDc }) => resistanceDc),
+      // of a meter, which does not measure at the unit's frequency
+      inductance_H: span(
+        'inductance_H',
+        ({ solved }) => solveCircuit({ ...solved.input, frequency: meterFrequency }).inductance
+      ),
+      frequency_Hz: span('frequency_Hz', ({ solved }) => solved.frequency)
     },
+    meterFrequency_Hz: meterFrequency,
     leadIn: {
       length: cablesInRow(circuit, site).reduce((sum, { length }) => sum + length, 0),
       resistance_ohm: leadInDcResistance(circuit, site)

@@ -2,6 +2,7 @@
 import { limitsOfSite } from '#plan/catalogue/acceptance';
 import { accuracyOf, instrumentFor } from '#plan/catalogue/instruments';
 import type { Quantity, Site } from '#plan/schema';
+import { called } from '../../findings/finding';
 import type { PlausibleRange } from '../../results';
 import type { Span } from './figures';
 
@@ -20,12 +21,13 @@ export const spanOf = (
 ): Span => {
   const used = { instruments: [...instruments] };
   const { share, floor } = accuracyOf(site, used, quantity);
+  const instrument = instrumentFor(site, used, quantity);
   const meter = Math.abs(value) * share + floor;
   return {
     value,
     low: Math.max(0, value - Math.hypot(value - low, meter)),
     high: value + Math.hypot(high - value, meter),
-    meter: instrumentFor(site, used, quantity)?.name ?? null
+    meter: instrument ? called(instrument) : null
   };
 };
 

@@ -1,7 +1,7 @@
 /** Ends that several ways share. */
 import type { WalkFigures } from '../figures/figures';
 import { said, type EndNode, type Place } from '../node';
-import type { WalkEnd } from '../results';
+import type { Said, WalkEnd } from '../results';
 import { count, hertz, metres, ohms, ratio } from '../values';
 import { own, ownLoops, ownUnit } from './names';
 
@@ -60,6 +60,8 @@ export const wiredElsewhere: EndNode = {
   check: (place) => said('end.elsewhere.check', { circuit: own(place), loops: ownLoops(place) })
 };
 
-/** The lead-in alone, for whoever looks for a place along it. */
-export const leadInFact = ({ leadIn }: Pick<Place, 'leadIn'>) =>
-  said('end.short.leadIn', { resistance: ohms(leadIn.resistance_ohm), length: metres(leadIn.length) });
+/** The lead-in alone, for whoever looks for a place along it; nothing where the tails reach the cabinet. */
+export const leadInFacts = ({ leadIn }: Pick<Place, 'leadIn'>): readonly Said[] =>
+  leadIn.length > 0
+    ? [said('end.short.leadIn', { resistance: ohms(leadIn.resistance_ohm), length: metres(leadIn.length) })]
+    : [];

@@ -5,7 +5,7 @@ import type { Span } from '../figures/figures';
 import { answer, said, type Answer, type AskNode, type EndNode, type Node, type Place } from '../node';
 import type { Said } from '../results';
 import { henries, hertz, insulation, metres, ohms } from '../values';
-import { leadInFact, soundReadings } from './ends';
+import { leadInFacts, soundReadings } from './ends';
 import { own } from './names';
 
 /** What was read there last, if anything was. */
@@ -52,9 +52,20 @@ const resistance = (fits: string): AskNode => ({
 });
 
 const inductance = (fits: string): AskNode => ({
+  decide: (place) =>
+    place.expected.inductance_H.value > 0
+      ? null
+      : {
+          to: fits,
+          said: said('loop.capacitive', {
+            circuit: own(place),
+            frequency: hertz(place.meterFrequency_Hz)
+          })
+        },
   question: () => said('loop.inductance.ask'),
   facts: (place) => [
     spanFact(place, place.expected.inductance_H, henries),
+    said('loop.meterAt', { frequency: hertz(place.meterFrequency_Hz) }),
     ...lastRead(place, 'cabinet', 'inductance_H', henries)
   ],
   hazards: ['mains'],
@@ -114,7 +125,7 @@ const ENDS: Readonly<Record<string, EndNode>> = {
     verdict: (place) => said('end.open', { circuit: own(place) }),
     remedies: ({ leadIn }) => [
       said('end.open.joints'),
-      said('end.open.half', { length: metres(leadIn.length) })
+      ...(leadIn.length > 0 ? [said('end.open.half', { length: metres(leadIn.length) })] : [])
     ],
     hazards: ['mains', 'traffic'],
     check: soundReadings
@@ -122,7 +133,7 @@ const ENDS: Readonly<Record<string, EndNode>> = {
   'end-short': {
     verdict: (place) => said('end.short', { circuit: own(place) }),
     remedies: () => [said('end.short.distance'), said('end.short.splice')],
-    facts: (place) => [leadInFact(place)],
+    facts: leadInFacts,
     hazards: ['mains', 'traffic'],
     check: soundReadings
   },

@@ -20,6 +20,13 @@ export const settable = (threshold: number): number => {
   return Number((Math.ceil(threshold / step - 1e-9) * step).toPrecision(2));
 };
 
+/** No unit is set to less: common practice. */
+const LEAST = 1e-4;
+
+/** Null where no unit is set so fine. */
+export const practicable = (threshold: number): number | null =>
+  threshold >= LEAST ? settable(threshold) : null;
+
 /** What must be kept out answers `response`; a quarter of room above it. */
 export const keepOut = (response: number): number => settable(1.25 * response);
 

@@ -45,7 +45,8 @@ export const alwaysCalling: Path = {
     },
     range: {
       decided: (place) => {
-        const { value } = place.expected.inductance_H;
+        // the unit's own, at its frequency
+        const { inductance_H: value } = place.terminals;
         const [least, most] = place.unit.inductanceRange_H;
         const values = {
           circuit: own(place),
@@ -133,7 +134,7 @@ export const alwaysCalling: Path = {
     'end-range': {
       verdict: (place) => said('always.end.range', { circuit: own(place), unit: ownUnit(place) }),
       remedies: (place) => {
-        const isLow = place.expected.inductance_H.value < place.unit.inductanceRange_H[0];
+        const isLow = place.terminals.inductance_H < place.unit.inductanceRange_H[0];
         return [isLow ? said('always.end.range.more') : said('always.end.range.fewer')];
       },
       check: soundReadings

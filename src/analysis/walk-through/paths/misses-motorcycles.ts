@@ -5,7 +5,7 @@ import { answer, said, yesOrNo, type Node, type Path, type Place } from '../node
 import { loopChecks } from '../parts/loop-checks';
 import { laneName, own, vehicleName } from '../parts/names';
 import { swapping } from '../parts/swap';
-import { settable } from '../parts/threshold';
+import { practicable } from '../parts/threshold';
 import type { Said } from '../results';
 import { count, metres, ratio, seconds, times } from '../values';
 
@@ -61,7 +61,9 @@ const zoneOf = ({ passes }: Place, vehicle: string): number | null => {
   return lengths.length > 0 ? Math.min(...lengths) : null;
 };
 
-const lowered = ({ worst, best }: Rider): number => settable(ROOM * (worst > 0 ? worst : best));
+/** Of whoever is to be seen on every path; where `orBest`, at least on the best one. Null where no unit is set so fine. */
+const lowered = ({ worst, best }: Rider, orBest: boolean): number | null =>
+  practicable(ROOM * worst) ?? (orBest ? practicable(ROOM * best) : null);
 
 /** What it would do to the lane beside. */
 function besides(place: Place, threshold: number): Said {
@@ -84,10 +86,10 @@ const check = (place: Place): Said => {
 };
 
 /** Nothing where it is low enough already. */
-const lower = (place: Place): readonly Said[] => {
+const lower = (place: Place, orBest: boolean): readonly Said[] => {
   const rider = riderOf(place);
-  if (!rider || lowered(rider) >= place.channel.tripThreshold) return [];
-  return [besides(place, lowered(rider))];
+  const threshold = rider && lowered(rider, orBest);
+  return threshold === null || threshold >= place.channel.tripThreshold ? [] : [besides(place, threshold)];
 };
 
 const design: Node = {
@@ -194,13 +196,14 @@ export const missesMotorcycles: Path = {
           vehicle: rider ? vehicleName(place, rider.vehicle) : ''
         });
       },
-      remedies: (place) => [...lower(place), said('cycles.end.shape'), said('cycles.end.share')],
+      remedies: (place) => [...lower(place, true), said('cycles.end.shape'), said('cycles.end.share')],
       hazards: ['mains', 'gate'],
       check
     },
     'end-path': {
       verdict: () => said('cycles.end.path'),
-      remedies: (place) => [...lower(place), said('cycles.end.shape'), said('cycles.end.mark')],
+      // those who ride where it sees least are helped by nothing that only others answer
+      remedies: (place) => [...lower(place, false), said('cycles.end.shape'), said('cycles.end.mark')],
       hazards: ['mains', 'gate'],
       check
     },
@@ -223,7 +226,7 @@ export const missesMotorcycles: Path = {
     },
     'end-depth': {
       verdict: () => said('cycles.end.depth'),
-      remedies: (place) => [said('cycles.end.depth.draw'), ...lower(place)],
+      remedies: (place) => [said('cycles.end.depth.draw'), ...lower(place, true)],
       hazards: ['traffic'],
       check
     },

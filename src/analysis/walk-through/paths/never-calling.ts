@@ -6,7 +6,7 @@ import { soundReadings, wiredElsewhere } from '../parts/ends';
 import { frequencyFact, loopChecks } from '../parts/loop-checks';
 import { circuitName, own, ownUnit, vehicleName } from '../parts/names';
 import { swapping } from '../parts/swap';
-import { settable } from '../parts/threshold';
+import { practicable } from '../parts/threshold';
 import { count, hertz, ratio, seconds, times } from '../values';
 
 /** What answers most, of those asked for if any are. */
@@ -158,11 +158,12 @@ export const neverCalling: Path = {
       verdict: (place) => said('never.end.threshold', { circuit: own(place) }),
       remedies: (place) => {
         const best = bestAsked(place);
+        const threshold = best && practicable(best.response / 2);
         return [
-          ...(best
+          ...(best && threshold !== null
             ? [
                 said('never.end.threshold.lower', {
-                  threshold: ratio(settable(best.response / 2)),
+                  threshold: ratio(threshold),
                   vehicle: vehicleName(place, best.vehicle)
                 })
               ]

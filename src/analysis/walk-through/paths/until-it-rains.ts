@@ -63,7 +63,7 @@ export const untilItRains: Path = {
         said('loop.insulation.limit', { limit: insulation(place.insulationLimit_ohm) }),
         ...lastRead(place, 'cabinet', 'insulationBetween_ohm', insulation)
       ],
-      hazards: ['insulation tester', 'traffic', 'gate'],
+      hazards: ['insulation tester', 'mains', 'traffic', 'gate'],
       measure: { testPoint: 'cabinet', quantity: 'insulationBetween_ohm' },
       answers: ({ insulationLimit_ohm: limit }) => [
         answer('good', said('loop.insulation.good', { limit: insulation(limit) }), 'box'),

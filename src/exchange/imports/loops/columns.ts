@@ -62,6 +62,10 @@ export interface Column {
 
 export type Head = Column | { readonly name: null; readonly head: string };
 
+/** What a unit at the head of a column is of: corners are words of numbers. */
+const unitKindOf = (name: ColumnName): QuantityKind | undefined =>
+  name === 'points' ? 'length' : KIND_OF[name];
+
 /** "Width (m)", "Breite [m]", "x, ft", "corner_cut": a name, and a unit where one stands behind it. */
 export function columnOf(head: string): Head {
   const plain = head.normalize('NFC').trim();
@@ -74,7 +78,7 @@ export function columnOf(head: string): Head {
   );
   if (name === undefined) return { name: null, head: plain };
   const symbol = bracketed ?? listed;
-  const kind = KIND_OF[name];
+  const kind = unitKindOf(name);
   const unit = symbol !== undefined && kind ? (findUnit(kind, symbol.trim()) ?? null) : null;
   // a unit that nobody knows must not be taken for another
   if (symbol !== undefined && kind && kind !== 'count' && kind !== 'plain' && !unit)

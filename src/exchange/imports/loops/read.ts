@@ -4,7 +4,7 @@ import { addLoop } from '#plan/edits/index';
 import type { Loop, Site } from '#plan/schema';
 import { t } from '#i18n/message';
 import type { ColumnName } from './columns';
-import { loopFrom, type CellError, type Cells } from './row';
+import { loopFrom, type CellError, type Cells, type RowReading } from './row';
 import { tableFrom, type RawTable, type Row } from './table';
 
 /** Bytes; five hundred loops are a hundredth of it. */
@@ -66,10 +66,27 @@ function freeName(taken: ReadonlySet<string>, base: string): string {
   }
 }
 
+/** The first of L6, L7, L8 … that is free, from the given one on. */
+function nextId(first: string, isFree: (id: string) => boolean): string {
+  const [, letters = first, digits = '1'] = /^(.*?)(\d+)$/.exec(first) ?? [];
+  for (let number = Number(digits); ; number++) {
+    const id = `${letters}${number}`;
+    if (isFree(id)) return id;
+  }
+}
+
+type Named = Pick<ReadRow, 'takenId'> & { readonly loop: Loop };
+
+/** `given`: ids that the file has in any of its rows. */
 function freed(
-  loop: Loop,
-  taken: ReadonlySet<string>
-): { readonly loop: Loop; readonly takenId: string | null } {
+  { loop, isUnnumbered }: { readonly loop: Loop; readonly isUnnumbered: boolean },
+  taken: ReadonlySet<string>,
+  given: ReadonlySet<string>
+): Named {
+  if (isUnnumbered) {
+    const id = nextId(loop.id, (each) => !taken.has(each) && !given.has(each));
+    return { loop: { ...loop, id }, takenId: null };
+  }
   if (!taken.has(loop.id)) return { loop, takenId: null };
   return { loop: { ...loop, id: freeName(taken, loop.id) }, takenId: loop.id };
 }
@@ -88,27 +105,25 @@ export function readLoops(text: string, site: Site): LoopsReading {
   const twice = doubled(table);
   if (twice !== null) return { ok: false, why: 'twice', detail: twice };
   if (table.rows.length === 0) return { ok: false, why: 'noRows', detail: '' };
-  const taken = new Set(site.loops.map(({ id }) => id));
-  let room = COUNTS.loops - site.loops.length;
-  const rows = table.rows.slice(0, MOST_ROWS).map((row): ReadRow => {
+  const readings = table.rows.slice(0, MOST_ROWS).map((row): RowReading => {
     const fault = broken(table, row);
-    if (fault) return { line: row.line, loop: null, errors: [fault], takenId: null };
-    const { loop, errors } = loopFrom(cellsOf(table, row), site);
-    if (!loop) return { line: row.line, loop, errors, takenId: null };
+    return fault ? { loop: null, isUnnumbered: false, errors: [fault] } : loopFrom(cellsOf(table, row), site);
+  });
+  const taken = new Set(site.loops.map(({ id }) => id));
+  const given = new Set(readings.flatMap(({ loop, isUnnumbered }) => (loop && !isUnnumbered ? loop.id : [])));
+  let room = COUNTS.loops - site.loops.length;
+  const rows = readings.map(({ loop, isUnnumbered, errors }, at): ReadRow => {
+    const { line } = table.rows[at]!;
+    if (!loop) return { line, loop, errors, takenId: null };
     if (room <= 0) {
       const column = table.heads[0]!.head;
-      const full = {
-        line: row.line,
-        column,
-        found: loop.id,
-        expected: t('imports.full', { most: COUNTS.loops })
-      };
-      return { line: row.line, loop: null, errors: [full], takenId: null };
+      const full = { line, column, found: loop.id, expected: t('imports.full', { most: COUNTS.loops }) };
+      return { line, loop: null, errors: [full], takenId: null };
     }
-    const named = freed(loop, taken);
+    const named = freed({ loop, isUnnumbered }, taken, given);
     taken.add(named.loop.id);
     room--;
-    return { line: row.line, errors: [], ...named };
+    return { line, errors: [], ...named };
   });
   const unknown = table.heads.flatMap(({ name, head }) => (name === null && head !== '' ? [head] : []));
   return { ok: true, read: { rows, unknown, beyond: Math.max(0, table.rows.length - MOST_ROWS) } };

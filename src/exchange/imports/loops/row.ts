@@ -16,6 +16,7 @@ import { format } from '#units/format';
 import type { QuantityKind, UnitSystem } from '#units/kind';
 import { parseQuantity } from '#units/parse';
 import { toStored } from '#units/convert';
+import { displayedUnit } from '#units/displayed-unit';
 import { withinSentence, type DecimalSign } from '#i18n/locale';
 import { KIND_OF, writtenHead, type Column, type ColumnName } from './columns';
 import { bared, inSpokenSign } from './texts';
@@ -35,7 +36,14 @@ export interface Cells {
   readonly sign: DecimalSign | null;
 }
 
-const RANGE_OF: Partial<Record<ColumnName, { readonly min: number; readonly max: number }>> = {
+interface Range {
+  readonly min: number;
+  readonly max: number;
+}
+
+const isWithin = (value: number, { min, max }: Range): boolean => value >= min && value <= max;
+
+const RANGE_OF: Partial<Record<ColumnName, Range>> = {
   x: BOUNDS.coordinate,
   y: BOUNDS.coordinate,
   width: BOUNDS.side,
@@ -111,12 +119,16 @@ class RowReader {
       return undefined;
     }
     const range = RANGE_OF[name];
-    if (range && (reading.value < range.min || reading.value > range.max)) {
-      const shown = (value: number): string => format(value, kind, this.#system).text;
-      this.wrong(name, t('imports.between', { least: shown(range.min), most: shown(range.max) }));
+    if (range && !isWithin(reading.value, range)) {
+      this.wrong(name, this.#between(range, kind));
       return undefined;
     }
     return reading.value;
+  }
+
+  #between({ min, max }: Range, kind: QuantityKind): string {
+    const shown = (value: number): string => format(value, kind, this.#system).text;
+    return t('imports.between', { least: shown(min), most: shown(max) });
   }
 
   /** The same, where a loop cannot do without. */
@@ -129,10 +141,10 @@ class RowReader {
     return value ?? NaN;
   }
 
-  /** "0 0 | 2 0 | 1 2": metres. */
+  /** "0 0 | 2 0 | 1 2", in the unit of the head, or else in that of the site. */
   points(): Point[] {
     const parts = this.text('points').trim();
-    const unit = this.#cells.columns.get('points')?.column.unit ?? null;
+    const unit = this.#cells.columns.get('points')?.column.unit ?? displayedUnit('length', this.#system);
     const numbers = (part: string): number[] =>
       part
         .trim()
@@ -144,6 +156,8 @@ class RowReader {
       this.wrong('points', t('imports.points'));
       return [];
     }
+    const far = points.flat().find((value) => !isWithin(value, BOUNDS.coordinate));
+    if (far !== undefined) this.wrong('points', this.#between(BOUNDS.coordinate, 'length'));
     return points as unknown as Point[];
   }
 
@@ -178,11 +192,15 @@ class RowReader {
   }
 }
 
-/** The loop with the id that the file gives it, or null with at least one error. */
-export function loopFrom(
-  cells: Cells,
-  site: Site
-): { readonly loop: Loop | null; readonly errors: readonly CellError[] } {
+export interface RowReading {
+  /** Null with at least one error. */
+  readonly loop: Loop | null;
+  /** The file says no id: the loop has the one that would be next in the site. */
+  readonly isUnnumbered: boolean;
+  readonly errors: readonly CellError[];
+}
+
+export function loopFrom(cells: Cells, site: Site): RowReading {
   const reader = new RowReader(cells, site.displayUnits);
   const shape = reader.shape();
   const numbers = (['turns', 'depth', 'slotWidth', 'tail', 'permittivity'] as const).map((name) =>
@@ -195,12 +213,13 @@ export function loopFrom(
   const id = reader.text('id').trim();
   if (id !== '' && !loopSchema.shape.id.safeParse(id).success) reader.wrong('id', t('imports.plainId'));
   const wire = reader.wire(site, site.loops.at(-1)?.wire ?? 'awg14');
-  if (!shape || reader.errors.length > 0) return { loop: null, errors: reader.errors };
+  const isUnnumbered = id === '';
+  if (!shape || reader.errors.length > 0) return { loop: null, isUnnumbered, errors: reader.errors };
   const problem = problemOf(shape);
   if (problem) {
     const column = problem.key in KIND_OF ? (problem.key as ColumnName) : 'shape';
     reader.wrong(column, problem.expected, problem.found);
-    return { loop: null, errors: reader.errors };
+    return { loop: null, isUnnumbered, errors: reader.errors };
   }
   const usual = newLoop(site, shape);
   const slot = { depth, width, relativePermittivity };
@@ -215,5 +234,5 @@ export function loopFrom(
     tail: tail === undefined ? { length: usual.tail.length } : { length: tail },
     shape
   };
-  return { loop, errors: [] };
+  return { loop, isUnnumbered, errors: [] };
 }

@@ -86,5 +86,26 @@ export function columnWidths(table: WrittenTable, width: number): readonly numbe
     const share = (width - least) / (natural - least);
     return needs.map((need) => need.least + share * (need.natural - need.least));
   }
-  return needs.map((need) => (need.least * width) / least);
+  return squeezed(table, needs, width);
+}
+
+/** Words that are too long are parted, numbers never: half of one is another one. */
+function squeezed({ columns }: WrittenTable, needs: readonly Need[], width: number): readonly number[] {
+  const isText = (at: number): boolean => columns[at]!.kind === 'text';
+  const texts = needs.filter((_, at) => isText(at)).map(({ least }) => least);
+  const numbers = needs.reduce((sum, { least }, at) => (isText(at) ? sum : sum + least), 0);
+  const room = width - numbers;
+  if (room < texts.length * LEAST) {
+    const all = needs.reduce((sum, { least }) => sum + least, 0);
+    return needs.map((need) => (need.least * width) / all);
+  }
+  // the widest give way first, down to a width that they have in common
+  const sorted = texts.toSorted((a, b) => a - b);
+  let left = room;
+  const most = sorted.reduce((cap, least, at) => {
+    const share = left / (sorted.length - at);
+    left -= Math.min(least, share);
+    return least <= share ? Infinity : Math.min(cap, share);
+  }, Infinity);
+  return needs.map(({ least }, at) => (isText(at) ? Math.min(least, most) : least));
 }

@@ -1,8 +1,9 @@
 /** Where to cut: a picture a loop. */
 import { cautionText } from '#analysis/takeoff/how';
 import { valueSaid } from '#analysis/takeoff/said-values';
-import type { Cut, CuttingPlan } from '#analysis/takeoff/results';
+import type { CoreHole, Cut, CuttingPlan } from '#analysis/takeoff/results';
 import { t } from '#i18n/message';
+import { distance } from '#plan/geometry/points';
 import type { Loop, Site } from '#plan/schema';
 import { format } from '#units/format';
 import type { Block } from '../layout/block';
@@ -25,6 +26,13 @@ const inOrder = (
     .filter(({ own }) => own.length > 0)
     .toSorted((a, b) => a.own[0]!.order - b.own[0]!.order);
 
+/** Metres: ends as near as this to the middle of a hole are in one corner with it. */
+const ONE_CORNER = 0.005;
+
+/** A hole counts with one loop; it is in the corner of every loop that meets there. */
+const endsAt = ({ from, to }: Cut, { at }: CoreHole): boolean =>
+  distance(from, at) <= ONE_CORNER || distance(to, at) <= ONE_CORNER;
+
 export const cuttingFigures = (site: Site, { cuts, holes }: CuttingPlan): Block =>
   figuresBlock(
     t('sheet.cutting'),
@@ -33,7 +41,7 @@ export const cuttingFigures = (site: Site, { cuts, holes }: CuttingPlan): Block 
         cutFigure(
           nameOf(loop),
           own,
-          holes.filter((hole) => hole.loop === loop.id)
+          holes.filter((hole) => hole.loop === loop.id || own.some((cut) => endsAt(cut, hole)))
         )
       ),
     t('sheet.cuttingHint')

@@ -3,13 +3,12 @@ import type { CuttingPlan } from '#analysis/takeoff/results';
 import { t } from '#i18n/message';
 import type { Point, Site } from '#plan/schema';
 import { boxAt, type Drawing } from '#scenes/drawing';
-import { planLayers, type PaperLayer } from '#scenes/paper';
-import type { ClipBox } from '#scenes/paper-clip';
+import { planLayers, type PaperLayer, type PaperParts } from '#scenes/paper';
 import type { Area } from '../layout/frame';
 import { INK, LINE, SOFT, TYPE } from '../layout/look';
 import { written } from '../layout/writing';
-import { widthOf } from '#scenes/paper-type';
 import { baselineDrawings } from './baseline';
+import { covered, freeAmong, isOver } from './covered';
 
 export interface PlanBox {
   readonly left: number;
@@ -17,18 +16,6 @@ export interface PlanBox {
   readonly bottom: number;
   readonly top: number;
 }
-
-/** What a text covers. */
-function covered(drawing: Drawing): ClipBox[] {
-  if (drawing.kind !== 'text') return [];
-  const [x, y] = drawing.at;
-  const width = widthOf(drawing.text, drawing);
-  const left = { left: x, center: x - width / 2, right: x - width }[drawing.align];
-  return [{ left, right: left + width, top: y - drawing.size / 2, bottom: y + drawing.size / 2 }];
-}
-
-const isOver = (one: ClipBox, other: ClipBox): boolean =>
-  one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
 
 /** What is written on the plan itself lies over the baseline, whose own texts give way: half a size is a wrong one. */
 function withBaseline(layers: readonly PaperLayer[], baseline: readonly Drawing[]): Drawing[] {
@@ -65,16 +52,13 @@ export function planDrawings(
     x + (px - centre[0]) * perMetre,
     y - (py - centre[1]) * perMetre
   ];
-  const baseline = cutting ? baselineDrawings(cutting, { area, scale, place, units: site.displayUnits }) : [];
-  return [
-    ...withBaseline(
-      planLayers(
-        site,
-        { ...area, scale, centre },
-        { labels: true, vehicles: false, keepClear: baseline.flatMap(covered) }
-      ),
-      baseline
-    ),
-    border
-  ];
+  const frame = { ...area, scale, centre };
+  const seen = (parts: Partial<PaperParts>): PaperLayer[] =>
+    planLayers(site, frame, { labels: true, vehicles: false, ...parts });
+  if (!cutting?.baseline) return [...seen({}).flatMap(({ drawings }) => drawings), border];
+  // labels of loops have a choice of places, what else is written has none
+  const said = seen({ labels: false }).flatMap(({ drawings }) => drawings);
+  const isFree = freeAmong(cutting.cuts, said, place);
+  const baseline = baselineDrawings(cutting, { area, scale, place, units: site.displayUnits, isFree });
+  return [...withBaseline(seen({ keepClear: baseline.flatMap(covered) }), baseline), border];
 }

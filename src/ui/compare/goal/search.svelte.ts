@@ -52,6 +52,8 @@ export class Search {
 
   async start(finding: FindingRef, variables: readonly Variable[], isOfAll: boolean): Promise<void> {
     const count = ++this.#count;
+    // a search that is begun anew leaves nothing behind that the worker would go on with
+    this.#drop();
     const site = this.#bench.shown;
     this.#site = site;
     this.#isOfAll = isOfAll;
@@ -89,6 +91,11 @@ export class Search {
       done += efforts[n]!;
     }
     this.#state = 'there';
+  }
+
+  /** Nobody waits for what clears another drawing than one of these. */
+  keepTo(...sites: readonly Site[]): void {
+    if (this.#site === null || !sites.includes(this.#site)) this.end();
   }
 
   /** What was found so far stays. */

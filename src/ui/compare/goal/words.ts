@@ -4,6 +4,7 @@ import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
 import { experimentOn, rangeOf } from '#plan/variables/index';
 import type { Variable } from '#plan/variables/variable';
+import { displayedUnit } from '#units/displayed-unit';
 import { format } from '#units/format';
 import { tight } from '../../passing/speed/words';
 import { unbroken } from '../words/unbroken';
@@ -22,11 +23,16 @@ export const foundText = (site: Site, variable: Variable, { from, to }: Found): 
     from: valueIn(site, variable, from)
   });
 
+/** A difference of two values: a unit that begins elsewhere than the stored one begins at nought for it. */
+function differenceText(site: Site, variable: Variable, difference: number): string {
+  const kind = quantityOf(variable);
+  const beginning = displayedUnit(kind, site.displayUnits)?.offset ?? 0;
+  return tight(format(difference + beginning, kind, site.displayUnits).text);
+}
+
 /** How exact it is; empty for whole numbers. */
 export const withinText = (site: Site, variable: Variable, { within }: Found): string =>
-  isWhole(variable)
-    ? ''
-    : t('goal.within', { step: tight(format(within, quantityOf(variable), site.displayUnits).text) });
+  isWhole(variable) ? '' : t('goal.within', { step: differenceText(site, variable, within) });
 
 export function reasonText(site: Site, variable: Variable, { reason, least, most }: None): string {
   const name = variableName(site, variable);

@@ -1,6 +1,7 @@
 /** From a sweep to what a chart draws: ranges, lines with gaps, and what stands under a place. Pure. */
 import type { FigureLimit, SweepPicture, SweepPoint, SweptFigure } from '#analysis/sweep/results';
 import type { ScaleKind } from './axis';
+import type { Spot } from './limit-names';
 
 /** Room above and below what is drawn, as a share of it. */
 const ROOM = 0.08;
@@ -63,24 +64,32 @@ export function extentOf({ x }: SweepPicture, isWhole: boolean): readonly [numbe
   return low < high || isWhole ? [low - beyond, high + beyond] : [low - 0.5, high + 0.5];
 }
 
-/** Tenths of a pixel; where there is no value the line is broken. */
-export function linePath(
+/** The points of a line, piece by piece: where there is no value it is broken. */
+export function linePieces(
   xs: readonly number[],
   row: readonly (number | null)[],
   x: (value: number) => number,
   y: (value: number) => number
-): string {
-  let path = '';
+): readonly (readonly Spot[])[] {
+  const pieces: Spot[][] = [];
   let isDown = false;
   row.forEach((value, k) => {
-    if (value === null) isDown = false;
-    else {
-      path += `${isDown ? 'L' : 'M'}${x(xs[k]!).toFixed(1)} ${y(value).toFixed(1)}`;
-      isDown = true;
+    if (value !== null) {
+      if (!isDown) pieces.push([]);
+      pieces.at(-1)!.push({ x: x(xs[k]!), y: y(value) });
     }
+    isDown = value !== null;
   });
-  return path;
+  return pieces;
 }
+
+/** Tenths of a pixel. */
+export const linePath = (...line: Parameters<typeof linePieces>): string =>
+  linePieces(...line)
+    .flatMap((piece) =>
+      piece.map((spot, k) => `${k === 0 ? 'M' : 'L'}${spot.x.toFixed(1)} ${spot.y.toFixed(1)}`)
+    )
+    .join('');
 
 /** Which points are doubtful: by row and place. */
 export function doubtsByRow(points: readonly SweepPoint[]) {
@@ -129,15 +138,4 @@ export function wrapped(text: string, most: number): readonly string[] {
     else lines.push(word);
   }
   return lines;
-}
-
-/** Whether curves leave more room about a level at their right ends than at their left ones; `y`: pixels of a value. */
-export function isRoomier(rows: SweptFigure['values'], y: (value: number) => number, level: number): boolean {
-  const room = (part: (row: readonly (number | null)[], third: number) => readonly (number | null)[]) =>
-    Math.min(
-      ...rows
-        .flatMap((row) => part(row, Math.ceil(row.length / 3)))
-        .map((value) => (value === null ? Infinity : Math.abs(y(value) - y(level))))
-    );
-  return room((row, third) => row.slice(-third)) > room((row, third) => row.slice(0, third));
 }

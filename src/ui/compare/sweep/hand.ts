@@ -4,13 +4,12 @@
  */
 import { changesLocked } from '#editor/locks';
 import { t } from '#i18n/message';
-import { saying } from '#i18n/saying';
 import type { Site } from '#plan/schema';
 import { experimentOn, withValue } from '#plan/variables/index';
 import type { Variable } from '#plan/variables/variable';
 import type { Bench } from '../../bench';
-import { commitField } from '../../details/commit';
-import { numberName, subjectName } from '../words/variable';
+import { changeOf, commitField } from '../../details/commit';
+import { changedBy } from '../words/variable';
 import { sweepChoices } from './choices.svelte';
 import type { Move } from './move';
 
@@ -27,11 +26,6 @@ const placed = ({ kind }: Variable) => (kind === 'offset' ? 'offset_m' : kind ==
 /** Of what there is in the design or in the sweep; turns are shorted by nobody's design. */
 export const isMovable = ({ kind }: Variable): boolean => kind !== 'shortedTurns';
 
-const about = (site: Site, variable: Variable) => ({
-  field: numberName(site, variable),
-  subject: subjectName(site, variable)
-});
-
 /** Undefined, or why the design cannot have this value. `isStep`: steps in a row are one undo step. */
 export function setValue(
   bench: Bench,
@@ -45,7 +39,7 @@ export function setValue(
     return undefined;
   }
   const edit = (site: Site): Site => withValue(experimentOn(site), variable, value)?.site ?? site;
-  const taken = commitField(bench, about(bench.state.site, variable), edit, isStep);
+  const taken = commitField(bench, changedBy(bench.state.site, variable), edit, isStep);
   return taken ? undefined : t('field.impossible');
 }
 
@@ -67,8 +61,7 @@ export function handOn(bench: Bench, variable: () => Variable | null): Move {
       bench.editor.say(t('notice.locked'));
       return;
     }
-    const { field, subject } = about(site, moved);
-    const label = saying('step.change', { field, subject });
+    const label = changeOf(changedBy(site, moved));
     bench.editor.commit({ label, site: next, merge: grip.merge });
     last = bench.state.site;
   }
@@ -81,7 +74,7 @@ export function handOn(bench: Bench, variable: () => Variable | null): Move {
     else if (how === 'drag') put(moved, value);
     else if (how === 'back' && grip && bench.state.site === last) {
       const { site, merge } = grip;
-      const label = saying('step.change', about(site, moved));
+      const label = changeOf(changedBy(site, moved));
       bench.editor.commit({ label, site, merge });
     }
     if (how === 'drop' || how === 'back') grip = null;

@@ -1,6 +1,6 @@
 /** From what is chosen and what is drawn to what is asked. Pure but for what is chosen. */
 import { figuresOf } from '#analysis/sweep/figures-of';
-import type { Figure, SweepWish } from '#analysis/sweep/results';
+import type { Figure, SweepPicture, SweepWish } from '#analysis/sweep/results';
 import type { Ref } from '#editor/types';
 import { experimentOn, rangeOf, valueOf, variablesOf } from '#plan/variables/index';
 import type { Experiment, Variable, VariableRange } from '#plan/variables/variable';
@@ -126,3 +126,14 @@ export function planOf(site: Site, selection: readonly Ref[], choices: Choices):
     }
   };
 }
+
+const isSame = (a: Variable | undefined, b: Variable | undefined): boolean =>
+  a && b ? sameVariable(a, b) : a === b;
+
+/** Whether a picture is of what is chosen: one of what was chosen before would be shown under the new names. */
+export const isOf = ({ x, second, shown, wish }: SweepPlan, picture: SweepPicture): boolean =>
+  isSame(picture.x.variable, x.variable) &&
+  isSame(picture.family?.variable, second?.variable) &&
+  (picture.designs === null) === (wish.designs === null) &&
+  picture.figures.length === shown.length &&
+  picture.figures.every(({ figure }, n) => figureKey(figure) === figureKey(shown[n]!));

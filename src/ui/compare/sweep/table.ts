@@ -29,13 +29,18 @@ function headed(name: string, kind: QuantityKind, curve: string): Column {
   return { head: curve === '' ? named : t('sweep.headOf', { head: named, curve }), kind: 'number' };
 }
 
-/** `title`: what the table is called. */
-export function sweepTable(site: Site, picture: SweepPicture, title: string): Table {
+/** `title`: what the table is called; `curves`: what the curves are, where the site does not say it. */
+export function sweepTable(
+  site: Site,
+  picture: SweepPicture,
+  title: string,
+  curves: readonly string[] = curveNames(site, picture)
+): Table {
   const { x, figures, doubtful } = picture;
   const { variable } = x;
   const choices = rangeOf(experimentOn(site), variable)?.choices ?? null;
   // a file has plain spaces
-  const names = curveNames(site, picture).map((name) => name.replaceAll('\u00a0', ' '));
+  const names = curves.map((name) => name.replaceAll('\u00a0', ' '));
   const first: Column = choices
     ? { head: variableName(site, variable), kind: 'text' }
     : headed(variableName(site, variable), quantityOf(variable), '');

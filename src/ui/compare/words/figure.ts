@@ -39,14 +39,27 @@ export const figureKey = ({ kind, subject, other, vehicle, path }: Figure): stri
 
 export const quantityOfFigure = ({ kind }: Figure): QuantityKind => KINDS[kind];
 
-const nameIn = (site: Site, id: string): string =>
-  site.circuits.some((circuit) => circuit.id === id) ? circuitName(site, id) : loopName(site, id);
+const OF_LOOPS: ReadonlySet<FigureKind> = new Set([
+  'loopInductance',
+  'loopResistance',
+  'selfResonance',
+  'cover',
+  'mutual',
+  'coupling'
+]);
+
+/** Of a loop, or of two; any other that is not of the whole site is of circuits. */
+export const isOfLoop = (kind: FigureKind): boolean => OF_LOOPS.has(kind);
+
+/** A loop and a circuit may have the same id. */
+const nameIn = (site: Site, kind: FigureKind, id: string): string =>
+  isOfLoop(kind) ? loopName(site, id) : circuitName(site, id);
 
 /** "Response −ΔL/L to Car, worst path". */
 function resultName(site: Site, figure: Figure): string {
   const vehicle = figure.vehicle === undefined ? t('sweep.someVehicle') : vehicleName(site, figure.vehicle);
   const path = t(`sweep.path.${figure.path ?? 'worst'}`);
-  const other = nameIn(site, figure.other ?? '');
+  const other = nameIn(site, figure.kind, figure.other ?? '');
   switch (figure.kind) {
     case 'response':
     case 'margin':
@@ -72,14 +85,14 @@ export function resultChoice(site: Site, figure: Figure): string {
 }
 
 /** "Stop line left": what it is a result of. */
-export const resultSubject = (site: Site, { subject }: Figure): string =>
-  subject === null ? t('sweep.wholeSite') : nameIn(site, subject);
+export const resultSubject = (site: Site, { kind, subject }: Figure): string =>
+  subject === null ? t('sweep.wholeSite') : nameIn(site, kind, subject);
 
 /** "Inductance of Stop line left". */
 export const figureName = (site: Site, figure: Figure): string =>
   figure.subject === null
     ? resultName(site, figure)
-    : t('sweep.figureOf', { result: resultName(site, figure), subject: nameIn(site, figure.subject) });
+    : t('sweep.figureOf', { result: resultName(site, figure), subject: resultSubject(site, figure) });
 
 /** Not broken between a number and its unit. */
 export function figureText(site: Site, figure: Figure, value: number | null): string {

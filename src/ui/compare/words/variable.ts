@@ -1,4 +1,5 @@
 /** A number of the drawing in words, and its values as people read them. */
+import { listed } from '#i18n/locale';
 import { t, type PlainMessageKey } from '#i18n/message';
 import { cableOf } from '#plan/catalogue/cables';
 import { wireOf } from '#plan/catalogue/wires';
@@ -7,6 +8,7 @@ import type { Variable, VariableKind, VariableRange } from '#plan/variables/vari
 import { FOOT } from '#units/constants';
 import { format } from '#units/format';
 import type { QuantityKind } from '#units/kind';
+import type { About } from '../../details/commit';
 import { circuitName, loopName, nameOf, vehicleName } from '../../names';
 import { tight } from '../../passing/speed/words';
 
@@ -80,6 +82,23 @@ export const quantityOf = ({ kind }: Variable): QuantityKind => KINDS[kind];
 
 export const isWhole = ({ kind }: Variable): boolean => WHOLE.has(kind);
 
+export type OwnerKind = 'loops' | 'circuits' | 'vehicles' | 'steel' | 'units' | 'site';
+
+const OWNERS: Readonly<Partial<Record<VariableKind, OwnerKind>>> = {
+  leadInLength: 'circuits',
+  leadInCable: 'circuits',
+  tripThreshold: 'circuits',
+  frequencySetting: 'circuits',
+  vehicleHeight: 'vehicles',
+  steelDepth: 'steel',
+  steelPitch: 'steel',
+  measuringTime: 'units'
+};
+
+/** Among what its subject is looked for: a loop and a circuit may have the same id. */
+export const ownerKindOf = ({ kind, subject }: Variable): OwnerKind =>
+  subject === null ? 'site' : (OWNERS[kind] ?? 'loops');
+
 /** "Turns"; of a circle the diameter, whichever of the two numbers says it. */
 export function numberName(site: Site, { kind, subject, other }: Variable): string {
   if (kind === 'gap') return t('sweep.variable.gap', { other: loopName(site, other ?? '') });
@@ -87,27 +106,51 @@ export function numberName(site: Site, { kind, subject, other }: Variable): stri
   return t(shape === 'circle' && (kind === 'width' || kind === 'length') ? DIAMETER : NAMES[kind]);
 }
 
-/** "Stop line left": what it is a number of. */
-export function subjectName(site: Site, { kind, subject }: Variable): string {
-  if (subject === null) return t('sweep.wholeSite');
-  if (site.loops.some(({ id }) => id === subject)) return loopName(site, subject);
-  if (site.circuits.some(({ id }) => id === subject)) return circuitName(site, subject);
-  if (kind === 'vehicleHeight') return vehicleName(site, subject);
-  const at = site.steel.findIndex(({ id }) => id === subject);
-  const steel = site.steel[at];
-  if (steel) {
-    const kind = t(`outline.steel.${steel.kind}`);
-    return site.steel.length > 1 ? t('sweep.numbered', { kind, n: at + 1 }) : kind;
-  }
-  const unit = site.units.find(({ id }) => id === subject);
-  return unit ? nameOf(unit) : subject;
+function steelName({ steel: all }: Site, id: string): string {
+  const at = all.findIndex((each) => each.id === id);
+  const steel = all[at];
+  if (!steel) return id;
+  const kind = t(`outline.steel.${steel.kind}`);
+  return all.length > 1 ? t('sweep.numbered', { kind, n: at + 1 }) : kind;
 }
 
-/** "Turns of Stop line left". */
-export const variableName = (site: Site, variable: Variable): string =>
-  variable.subject === null
-    ? numberName(site, variable)
+/** "Stop line left": what it is a number of. */
+export function subjectName(site: Site, variable: Variable): string {
+  const { subject } = variable;
+  if (subject === null) return t('sweep.wholeSite');
+  switch (ownerKindOf(variable)) {
+    case 'circuits':
+      return circuitName(site, subject);
+    case 'vehicles':
+      return vehicleName(site, subject);
+    case 'steel':
+      return steelName(site, subject);
+    case 'units': {
+      const unit = site.units.find(({ id }) => id === subject);
+      return unit ? nameOf(unit) : subject;
+    }
+    default:
+      return loopName(site, subject);
+  }
+}
+
+/** "Entry and Exit". */
+const bothOf = (site: Site, { subject, other }: Variable): string =>
+  listed([subject, other].map((id) => loopName(site, id ?? '')));
+
+/** "Turns of Stop line left", "Gap between Entry and Exit". */
+export function variableName(site: Site, variable: Variable): string {
+  if (variable.subject === null) return numberName(site, variable);
+  return variable.kind === 'gap'
+    ? t('sweep.gapBetween', { loops: bothOf(site, variable) })
     : t('sweep.ofSubject', { number: numberName(site, variable), subject: subjectName(site, variable) });
+}
+
+/** What changes with it, and of what, for the name of an undo step: "gap" of "Entry and Exit". */
+export const changedBy = (site: Site, variable: Variable): About =>
+  variable.kind === 'gap'
+    ? { field: t('sweep.gap'), subject: bothOf(site, variable) }
+    : { field: numberName(site, variable), subject: subjectName(site, variable) };
 
 /** A wire, a cable or a setting by its name. */
 export function choiceName(site: Site, { kind }: Variable, choice: string): string {

@@ -35,8 +35,9 @@ export const loopMeant = (circuit: Circuit, { loop }: Pick<Entry, 'loop'>): stri
   return loops.find((id) => id === loop) ?? loops[0] ?? null;
 };
 
+/** The channel's, until another is chosen; none where its frequency is given rather than set. */
 export const settingMeant = ({ channel }: Circuit, { setting }: Pick<Entry, 'setting'>): number | null =>
-  setting ?? channel?.frequencySetting ?? null;
+  setting ?? (channel?.frequency_Hz === null ? channel.frequencySetting : null);
 
 /** The vehicle whose response is read: the first of those that the circuit must detect, until another is chosen. */
 export const vehicleMeant = ({ detect }: Circuit, { vehicle }: Pick<Entry, 'vehicle'>): string | null =>

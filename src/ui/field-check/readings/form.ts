@@ -172,11 +172,12 @@ export function formFrom(found: unknown, by: string): FormState {
 }
 
 /**
- * Whoever comes back on another day finds weather and time as they were then only where figures wait to be kept that were
- * read in them.
+ * Whoever comes back on another day finds weather and time as they were then, and that it was commissioning day, only where
+ * figures wait to be kept that were read in them.
  */
 export function withoutYesterday(form: FormState, now: string): FormState {
   const isToday = form.touched.slice(0, 10) === now.slice(0, 10);
   if (isToday || Object.values(form.entries).some(hasFigures)) return form;
-  return { ...form, conditions: { ...form.conditions, at: null, temperature: '', weather: null } };
+  const today = { at: null, temperature: '', weather: null, isCommissioning: false };
+  return { ...form, conditions: { ...form.conditions, ...today } };
 }

@@ -1,5 +1,6 @@
 /** What was read of a circuit, visit by visit, as it is shown. */
-import { conditionsOf, checkedFigures } from '#analysis/fault-finding/checked';
+import { checkedFigures } from '#analysis/fault-finding/checked';
+import { conditionsOf } from '#analysis/fault-finding/conditions';
 import { driftOf, type Drift } from '#analysis/fault-finding/drift';
 import type { ExpectedFigure, FigureVerdict, MeterConditions } from '#analysis/fault-finding/results';
 import { placeOfReading, visitsOf, circuitOfReading } from '#analysis/fault-finding/visits';
@@ -7,7 +8,7 @@ import { t } from '#i18n/message';
 import type { Quantity, Reading, Site } from '#plan/schema';
 import { format } from '#units/format';
 import { vehicleName } from '../../names';
-import { pointName } from '../parts/figures';
+import { pointName, shownValue } from '../parts/figures';
 import { weatherText } from '../parts/words';
 
 export interface HistoryFigure {
@@ -110,7 +111,8 @@ export function driftText(
   const share =
     drift.share === null
       ? ''
-      : format(drift.share, 'ratio', site.displayUnits, { digits: 2, signed: true }).text;
+      : format(shownValue(drift.share, quantity), 'ratio', site.displayUnits, { digits: 2, signed: true })
+          .text;
   if (quantity === 'insulation_ohm' || quantity === 'insulationBetween_ohm') return share;
   return share === '' ? amount(drift.change) : `${amount(drift.change)} (${share})`;
 }

@@ -93,6 +93,10 @@ export function valueSpan(
   return [least - free, most + free];
 }
 
+/** What lies beyond an end stands at it: nought too, on an axis of decades. */
+export const onAxis = (value: number, [least, most]: readonly [number, number]): number =>
+  Math.min(most, Math.max(least, value));
+
 /** Milliseconds: half a day, around a single moment. */
 const HALF_A_DAY = 43_200_000;
 

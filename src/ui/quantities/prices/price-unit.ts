@@ -34,6 +34,23 @@ export const priceShown = (stored: number, unit: TakeoffUnit, system: UnitSystem
 export const priceStored = (shown: number, unit: TakeoffUnit, system: UnitSystem): number =>
   tidy(shown / sizeOf(unit, system));
 
+interface Measured {
+  readonly amount: number;
+  readonly unit: TakeoffUnit;
+  /** For one stored unit. */
+  readonly price: number | null;
+}
+
+/** The same numbers of another unit: who counts forty of something and then says that they are feet has forty feet. */
+export function inUnit({ amount, unit, price }: Measured, wanted: TakeoffUnit, system: UnitSystem): Measured {
+  const shown = brief(amount / sizeOf(unit, system));
+  return {
+    amount: tidy(shown * sizeOf(wanted, system)),
+    unit: wanted,
+    price: price === null ? null : priceStored(priceShown(price, unit, system), wanted, system)
+  };
+}
+
 /** How an amount of the unit is typed. */
 export const amountKind = (unit: TakeoffUnit): QuantityKind =>
   unit === 'm' ? 'length' : unit === 'm3' ? 'volume' : 'plain';

@@ -64,6 +64,19 @@ describe('figures that stray together', () => {
     expect(two).toBeGreaterThan(fine + 2 * aSlip - 1);
   });
 
+  it('weigh a slip the same however far out it is', () => {
+    const slips: readonly Slip[] = [
+      { share: 0.003, logDensity: Math.log(1e-4) },
+      { share: 0.003, logDensity: Math.log(1e-12) }
+    ];
+    // the first given alone that it is right, the second none of the circuit's
+    const byHand = Math.log(0.997) + logDensity(0.5, 0, 1) + Math.log(0.003) + Math.log(1e-12);
+    for (const far of [1e3, 1e6, 1e9, 1e12, 1e15]) {
+      const { logLikelihood } = correlatedFit([0.5, far], Float64Array.of(1, 0.6, 0.6, 1), slips);
+      expect(logLikelihood).toBeCloseTo(byHand, 3);
+    }
+  });
+
   it('are impossible with a covariance that is none', () => {
     expect(correlatedFit([1, 1], Float64Array.of(1, 2, 2, 1), [none, none]).logLikelihood).toBe(-Infinity);
   });

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { costOf, howTo } from '#analysis/fault-finding/next/how';
+import type { Quantity, TestPoint } from '#plan/schema';
 import { fault } from '../support/prepared';
 import { AT_CABINET, diagnosed, readingsUnder, site } from '../support/readings';
 
+const gated = { marks: [{ id: 'm', kind: 'gate' as const, points: [] }] };
 const keysOf = (told: readonly { readonly key: string }[]): string[] => told.map(({ key }) => key);
 
 describe('the next best measurement', () => {
@@ -35,7 +37,6 @@ describe('the next best measurement', () => {
   });
 
   it('says where mains, traffic, a tester and a gate may hurt', () => {
-    const gated = { marks: [{ id: 'm', kind: 'gate' as const, points: [] }] };
     expect(keysOf(howTo(site, { testPoint: 'cabinet', quantity: 'insulation_ohm' })!.safety)).toEqual([
       'safety.mains',
       'safety.tester'
@@ -47,6 +48,20 @@ describe('the next best measurement', () => {
       'safety.gate'
     ]);
     expect(howTo(site, { testPoint: 'unit', quantity: 'insulation_ohm' })).toBeNull();
+  });
+
+  it('minds the road where the splice is opened for it, and the gate wherever its unit loses the loop', () => {
+    const safetyAt = (testPoint: TestPoint, quantity: Quantity) =>
+      keysOf(howTo(gated, { testPoint, quantity })!.safety);
+    // its wires are parted at the pull box as well
+    expect(keysOf(howTo(site, { testPoint: 'cabinet', quantity: 'insulationBetween_ohm' })!.safety)).toEqual([
+      'safety.mains',
+      'safety.traffic',
+      'safety.tester'
+    ]);
+    expect(safetyAt('cabinet', 'resistanceDc_ohm')).toEqual(['safety.mains', 'safety.gate']);
+    expect(safetyAt('loop', 'inductance_H')).toEqual(['safety.traffic', 'safety.gate']);
+    expect(safetyAt('unit', 'frequency_Hz')).toEqual(['safety.mains']);
   });
 
   it('costs more at an opened splice than at the cabinet', () => {
