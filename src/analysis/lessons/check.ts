@@ -6,20 +6,12 @@ import { type Path, type Problem, inWords, problem } from '#plan/reading/problem
 import type { Site } from '#plan/schema';
 import { experimentOn, valueOf, withValue } from '#plan/variables/index';
 import { designSite } from '#plan/variants';
-import { FIGURE_KINDS, type FigureKind } from '../sweep/results';
+import { FIGURE_KINDS, FIGURES_OF_LOOPS, type FigureKind } from '../sweep/results';
 import { isFigureKind, variableOf } from './wish';
 
 type Experiment = Lesson['experiment'];
 type Figure = Experiment['figures'][number];
 
-const OF_LOOPS: readonly FigureKind[] = [
-  'loopInductance',
-  'loopResistance',
-  'selfResonance',
-  'cover',
-  'mutual',
-  'coupling'
-];
 const OF_SITE: readonly FigureKind[] = ['wire', 'sawCut', 'cost'];
 const OF_PAIRS: readonly FigureKind[] = ['mutual', 'coupling', 'separation', 'ripple', 'beatRatio'];
 const OF_VEHICLES: readonly FigureKind[] = ['response', 'margin'];
@@ -28,7 +20,7 @@ function figureProblems(figure: Figure, site: Site, path: Path): readonly Proble
   const { kind, subject, other, vehicle } = figure;
   const choices = FIGURE_KINDS.map((each) => `"${each}"`).join(', ');
   if (!isFigureKind(kind)) return [problem([...path, 'kind'], inWords(kind), t('read.oneOf', { choices }))];
-  const isOfLoop = OF_LOOPS.includes(kind);
+  const isOfLoop = FIGURES_OF_LOOPS.has(kind);
   const expected = t(isOfLoop ? 'read.id.loop' : 'read.id.circuit');
   const has = (id: string | null | undefined): boolean =>
     (isOfLoop ? site.loops : site.circuits).some((each) => each.id === id);

@@ -26,6 +26,16 @@ export const FIGURE_KINDS = [
 ] as const;
 export type FigureKind = (typeof FIGURE_KINDS)[number];
 
+/** Of a loop, or of two; any other that is not of the whole site is of circuits. */
+export const FIGURES_OF_LOOPS: ReadonlySet<FigureKind> = new Set<FigureKind>([
+  'loopInductance',
+  'loopResistance',
+  'selfResonance',
+  'cover',
+  'mutual',
+  'coupling'
+]);
+
 /** A result of the drawing, by name. */
 export interface Figure {
   readonly kind: FigureKind;

@@ -1,9 +1,9 @@
 /** What numbers and results are of: loops, circuits and so on, each group with its things, for a list to choose from. */
-import type { Figure } from '#analysis/sweep/results';
+import { FIGURES_OF_LOOPS, type Figure } from '#analysis/sweep/results';
 import { t, type PlainMessageKey } from '#i18n/message';
 import type { Site } from '#plan/schema';
 import type { Variable } from '#plan/variables/variable';
-import { isOfLoop, resultSubject } from './words/figure';
+import { resultSubject } from './words/figure';
 import { ownerKindOf, subjectName, type OwnerKind } from './words/variable';
 
 export interface ChoiceGroup {
@@ -48,7 +48,7 @@ export const owners = (site: Site, variables: readonly Variable[]): readonly Cho
   }));
 
 const figureGroup = ({ kind, subject }: Figure): OwnerKind =>
-  subject === null ? 'site' : isOfLoop(kind) ? 'loops' : 'circuits';
+  subject === null ? 'site' : FIGURES_OF_LOOPS.has(kind) ? 'loops' : 'circuits';
 
 export const figureOwner = (figure: Figure): string => JSON.stringify([figureGroup(figure), figure.subject]);
 

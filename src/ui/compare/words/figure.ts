@@ -1,6 +1,6 @@
 /** A result of the drawing in words, and its values as people read them. */
 import { withoutRemainder } from '#analysis/sweep/remainder';
-import type { Figure, FigureKind, FigureLimit } from '#analysis/sweep/results';
+import { FIGURES_OF_LOOPS, type Figure, type FigureKind, type FigureLimit } from '#analysis/sweep/results';
 import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
 import { format } from '#units/format';
@@ -39,21 +39,9 @@ export const figureKey = ({ kind, subject, other, vehicle, path }: Figure): stri
 
 export const quantityOfFigure = ({ kind }: Figure): QuantityKind => KINDS[kind];
 
-const OF_LOOPS: ReadonlySet<FigureKind> = new Set([
-  'loopInductance',
-  'loopResistance',
-  'selfResonance',
-  'cover',
-  'mutual',
-  'coupling'
-]);
-
-/** Of a loop, or of two; any other that is not of the whole site is of circuits. */
-export const isOfLoop = (kind: FigureKind): boolean => OF_LOOPS.has(kind);
-
 /** A loop and a circuit may have the same id. */
 const nameIn = (site: Site, kind: FigureKind, id: string): string =>
-  isOfLoop(kind) ? loopName(site, id) : circuitName(site, id);
+  FIGURES_OF_LOOPS.has(kind) ? loopName(site, id) : circuitName(site, id);
 
 /** "Response −ΔL/L to Car, worst path". */
 function resultName(site: Site, figure: Figure): string {
