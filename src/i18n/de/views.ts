@@ -16,6 +16,8 @@ export const views = {
   'view.open': 'Tabellen zeigen',
   'view.close': 'Tabellen verbergen',
   'view.waiting': 'Wird berechnet …',
+  'view.loading': 'Wird geladen …',
+  'view.cancel': 'Abbrechen',
   'view.missing':
     'Dieser Teil des Programms ließ sich nicht laden. Laden Sie die Seite neu; Ihre Anlage bleibt erhalten.',
 

@@ -14,6 +14,8 @@ export const views = {
   'view.open': 'Show the tables',
   'view.close': 'Hide the tables',
   'view.waiting': 'Calculating …',
+  'view.loading': 'Loading …',
+  'view.cancel': 'Cancel',
   'view.missing': 'This part of the program could not be loaded. Reload the page; your site is kept.',
 
   'circuits.caption': 'All circuits as the unit sees them',

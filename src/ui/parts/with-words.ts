@@ -8,3 +8,13 @@ export const withWords =
     const [part] = await Promise.all([load(), loadMessages(spokenLanguage(), ['views'])]);
     return part;
   };
+
+/** Null for a part that cannot be had, of which `onMissing` is told. */
+export async function had<M>(part: Promise<M>, onMissing: () => void): Promise<M | null> {
+  try {
+    return await part;
+  } catch {
+    onMissing();
+    return null;
+  }
+}
