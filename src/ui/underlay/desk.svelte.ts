@@ -89,16 +89,22 @@ export class UnderlayDesk {
     if (this.#bench.state.isReadOnly) return;
     this.#replaced = replaced;
     this.notice = '';
-    const reading: Task = { kind: 'reading', name: file.name };
-    this.task = reading;
+    this.drop();
+    this.task = { kind: 'reading', name: file.name };
+    await this.receive(this.#takeIn(file));
+  }
+
+  /** Dropped if another file, Escape or another site, which has not asked for the picture, comes in between. */
+  async receive(coming: Promise<Intake>): Promise<void> {
+    const { task } = this;
     const { slot } = this.#bench.keeping;
-    const intake = await this.#takeIn(file);
-    // Another file, Escape or another site, which has not asked for the picture, came in between.
-    if (this.task === reading && this.#bench.keeping.slot === slot) this.take(intake);
-    else {
-      if (intake.kind === 'pages') intake.pages.close();
-      if (this.task === reading) this.task = null;
+    const intake = await coming;
+    if (this.task === task && this.#bench.keeping.slot === slot) {
+      this.#take(intake);
+      return;
     }
+    if (intake.kind === 'pages') intake.pages.close();
+    if (this.task === task) this.drop();
   }
 
   /** Never rejects. */
@@ -111,8 +117,8 @@ export class UnderlayDesk {
     }
   }
 
-  take(intake: Intake): void {
-    this.#close();
+  #take(intake: Intake): void {
+    this.drop();
     if (intake.kind === 'refused') {
       this.task = { kind: 'refused', text: t('underlay.refused', { ...intake }) };
     } else if (intake.kind === 'pages') this.task = intake;
@@ -123,10 +129,6 @@ export class UnderlayDesk {
   }
 
   drop(): void {
-    this.#close();
-  }
-
-  #close(): void {
     if (this.task?.kind === 'pages') this.task.pages.close();
     this.task = null;
   }
