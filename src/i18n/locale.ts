@@ -16,9 +16,21 @@ export const dateTime = (at: number): string =>
 export const timeOfDay = (at: number): string =>
   new Intl.DateTimeFormat(DATES[spokenLanguage()], { hour: '2-digit', minute: '2-digit' }).format(at);
 
+/** Names that hold a comma are told apart by semicolons. */
+const isComposite = (items: readonly string[]): boolean => items.some((item) => item.includes(','));
+
 /** "A, B, and C". */
-export const listed = (items: readonly string[]): string =>
-  new Intl.ListFormat(spokenLanguage(), { type: 'conjunction' }).format(items);
+export function listed(items: readonly string[]): string {
+  const format = new Intl.ListFormat(spokenLanguage(), { type: 'conjunction' });
+  if (!isComposite(items)) return format.format(items);
+  return format
+    .formatToParts(items)
+    .map(({ type, value }) => (type === 'literal' ? value.replace(/^,/, ';') : value))
+    .join('');
+}
+
+/** "A, B, C". */
+export const inRow = (items: readonly string[]): string => items.join(isComposite(items) ? '; ' : ', ');
 
 /** A noun that begins with a capital, inside a sentence: German nouns keep theirs. */
 export const withinSentence = (noun: string): string =>

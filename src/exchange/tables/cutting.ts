@@ -3,6 +3,7 @@ import { cautionText } from '#analysis/takeoff/how';
 import { referencePointsOf, type ReferencePoint } from '#analysis/takeoff/reference-points';
 import type { CoreHole, Cut, CuttingPlan, SetOut } from '#analysis/takeoff/results';
 import { valueSaid } from '#analysis/takeoff/said-values';
+import { inRow } from '#i18n/locale';
 import { t } from '#i18n/message';
 import { estimateOf } from '#plan/catalogue/estimate';
 import type { Point, Site } from '#plan/schema';
@@ -67,9 +68,7 @@ function cutsTable(site: Site, plan: CuttingPlan): Table {
     quantity<Cut>(t('tables.pastEnd'), 'depth', system, ({ overcut }) => overcut.to),
     quantity<Cut>(t('tables.slotDepth'), 'depth', system, ({ depth }) => depth),
     quantity<Cut>(t('tables.slotWidth'), 'thickness', system, ({ width }) => width),
-    text<Cut>(t('tables.sharedWith'), ({ sharedWith }) =>
-      sharedWith.map((id) => loopName(site, id)).join(', ')
-    )
+    text<Cut>(t('tables.sharedWith'), ({ sharedWith }) => inRow(sharedWith.map((id) => loopName(site, id))))
   ];
   return tableOf({
     title: t('tables.cutting'),

@@ -1,6 +1,7 @@
 /** What meters said: every figure of every reading with what was expected, the verdict and the drift, and how each circuit was accepted. */
 import type { CheckedCircuit, CheckedFigure } from '#analysis/fault-finding/checked';
 import { driftOf, type Drift } from '#analysis/fault-finding/drift';
+import { inRow } from '#i18n/locale';
 import { t } from '#i18n/message';
 import { acceptanceOf } from '#plan/edits/record';
 import type { Circuit, Quantity, Reading, Site } from '#plan/schema';
@@ -63,7 +64,7 @@ const rowsOf = (site: Site, checked: readonly CheckedCircuit[]): readonly Row[] 
 
 function instrumentsText({ fieldCheck }: Site, { instruments = [] }: Reading): string {
   const named = (id: string) => fieldCheck?.instruments?.find((each) => each.id === id) ?? { id, name: '' };
-  return instruments.map((id) => nameOf(named(id))).join(', ');
+  return inRow(instruments.map((id) => nameOf(named(id))));
 }
 
 export function measuredTable(site: Site, checked: readonly CheckedCircuit[]): Table {

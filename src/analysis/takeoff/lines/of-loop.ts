@@ -1,4 +1,5 @@
 /** What the lines of one loop are made from. */
+import { inRow } from '#i18n/locale';
 import type { StatedEstimate } from '#plan/catalogue/estimate';
 import type { Hole, SawnPiece, Unplaced } from '../cuts';
 import type { Place } from '../results';
@@ -33,7 +34,4 @@ const nameOf = ({ loop }: Wound): string => loop.name || loop.id;
 
 /** Names, in the order of the drawing. */
 export const listOf = (wound: Iterable<Wound>): string =>
-  [...new Set(wound)]
-    .sort((a, b) => a.index - b.index)
-    .map(nameOf)
-    .join(', ');
+  inRow([...new Set(wound)].sort((a, b) => a.index - b.index).map(nameOf));

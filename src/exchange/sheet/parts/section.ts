@@ -1,5 +1,6 @@
 /** A cut across each kind of slot, at a round scale, with its dimensions. */
 import { slotSection, type SectionSteel, type SlotSection } from '#analysis/section/slot-section';
+import { inRow } from '#i18n/locale';
 import { t } from '#i18n/message';
 import type { DisplayUnits, Loop, Point, Site } from '#plan/schema';
 import { area, line, type Drawing } from '#scenes/drawing';
@@ -174,7 +175,7 @@ function moved(drawings: readonly Drawing[], [dx, dy]: Point): Drawing[] {
 function figureOf(loops: readonly Loop[], section: SlotSection, site: Site, tallest: number): Figure {
   const units = site.displayUnits;
   const words: Lines[] = [
-    paragraph(loops.map(nameOf).join(', '), FRAME.width, { size: TYPE.value, bold: true }, 3),
+    paragraph(inRow(loops.map(nameOf)), FRAME.width, { size: TYPE.value, bold: true }, 3),
     paragraph(
       [
         t('sheet.sectionScale', { wires: say(section.insulated, units) }),

@@ -1,6 +1,7 @@
 /** What stands in the commissioning record. */
 import type { CheckedCircuit } from '#analysis/fault-finding/checked';
 import { recordRowsOf, type RecordRow } from '#analysis/fault-finding/record';
+import { inRow } from '#i18n/locale';
 import { t } from '#i18n/message';
 import { limitsOfSite } from '#plan/catalogue/acceptance';
 import { acceptanceOf, type RecordVerdict } from '#plan/edits/record';
@@ -41,7 +42,7 @@ export const textPieces = (text: string, width: number): Piece[] =>
 /** Who, when, with what, and by which limits. */
 export function facts(site: Site): Block {
   const record = site.fieldCheck?.record ?? {};
-  const instruments = (site.fieldCheck?.instruments ?? []).map((each) => nameOf(each)).join(', ');
+  const instruments = inRow((site.fieldCheck?.instruments ?? []).map((each) => nameOf(each)));
   const sources = limitsOfSite(site).map(({ id, isFromMemory }) => {
     const source = t(`field.source.${id}` as 'field.source.wsdot-8-20-q');
     return isFromMemory ? t('record.fromMemory', { source }) : source;
