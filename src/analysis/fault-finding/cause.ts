@@ -1,4 +1,5 @@
 /** A cause as it is shown: its evidence, what each figure would be under it, and what to do about it. */
+import { inRow } from '#i18n/locale';
 import { wireOf } from '#plan/catalogue/wires';
 import type { Site } from '#plan/schema';
 import { evidenceOf, type Rivals } from './evidence';
@@ -28,7 +29,7 @@ const notesOn = (site: Site, entry: Entry, entries: readonly Entry[]): readonly 
     const named = subjects.flatMap((each) => (each === null ? [] : [nameOf(site, each)]));
     if (subjects.length > 1) {
       const key = named.length < subjects.length ? 'evidence.which-one-or-lead-in' : 'evidence.which-one';
-      notes.push({ key, values: { names: named.join(', ') } });
+      notes.push({ key, values: { names: inRow(named) } });
     } else if (couldBeALoop(kind)) notes.push({ key: 'evidence.in-lead-in', values: {} });
   });
   const shareOf = (kind: string): number =>

@@ -48,20 +48,30 @@ const onlyOf = ({ result, findings }: Judged, vehicles: ReadonlySet<string>): Ju
     responses: circuit.responses.filter(isOne),
     steel: circuit.steel && { ...circuit.steel, responses: circuit.steel.responses.filter(isOne) }
   }));
-  return { findings, result: { ...result, circuits } };
+  const passes = result.passes?.filter(isOne) ?? null;
+  return { findings, result: { ...result, circuits, passes } };
 };
+
+/** Beside a lane one vehicle takes another one's finding away: what calls from the middle is no matter of the edge. */
+const BY_ALL: ReadonlySet<string> = new Set(['next-lane-edge']);
 
 /** As few of the vehicles as make all of the shortfall: none, one, or, where that cannot be said, all. */
 const decidingOf = (
   finding: FindingRef,
   judged: Judged,
   site: Site,
-  { wanted }: Needs
+  { wanted, paths }: Needs
 ): Needs['vehicles'] => {
-  const circuit = judged.result.circuits.find(({ id }) => wanted.has(id));
-  if (!circuit) return null;
+  if (BY_ALL.has(finding.code)) return null;
+  const { circuits, passes } = judged.result;
+  const driven = [
+    ...circuits.filter(({ id }) => wanted.has(id)).flatMap(({ responses }) => responses),
+    ...(passes ?? []).filter(({ circuit }) => paths.has(circuit))
+  ];
+  if (driven.length === 0 && wanted.size === 0) return null;
   const whole = shortfallOf(finding, judged, site);
-  const few = [[], ...circuit.responses.map(({ vehicle }) => [vehicle])].map((ids) => new Set(ids));
+  const ids = new Set(driven.map(({ vehicle }) => vehicle));
+  const few = [[], ...[...ids].map((vehicle) => [vehicle])].map((each) => new Set(each));
   return few.find((vehicles) => shortfallOf(finding, onlyOf(judged, vehicles), site) === whole) ?? null;
 };
 

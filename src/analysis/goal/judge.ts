@@ -30,6 +30,8 @@ export interface Judge {
   readonly judge: (site: Site, needs: Needs) => Steps<Judged>;
 }
 
+const isAsked = ({ vehicles }: Needs, id: string): boolean => vehicles === null || vehicles.has(id);
+
 export const createJudge = (means: Means): Judge => {
   const trials = trialsOf(means);
   const calls = callSimulatorOf(means);
@@ -38,12 +40,12 @@ export const createJudge = (means: Means): Judge => {
   function* wantedResponses(
     trial: Trial,
     { circuit, solved, loops }: SurveyedCircuit,
-    { vehicles }: Needs
+    needs: Needs
   ): Steps<readonly VehicleResponse[]> {
     const passMeans = trial.passMeans(trial.survey.circuits.get(circuit.id)!);
     const made: VehicleResponse[] = [];
     for (const id of new Set(circuit.detect)) {
-      const vehicle = vehicles === null || vehicles.has(id) ? trial.vehicle(id) : undefined;
+      const vehicle = isAsked(needs, id) ? trial.vehicle(id) : undefined;
       if (!vehicle) continue;
       made.push(...vehicleResponses(circuit, solved, loops, trial.site, passMeans, [vehicle]));
       yield;
@@ -122,7 +124,9 @@ export const createJudge = (means: Means): Judge => {
       circuits.push(yield* circuitOf(trial, surveyed, needs));
       if (!needs.paths.has(surveyed.circuit.id)) continue;
       const { id } = surveyed.circuit;
-      const made = yield* passReadoutsInSteps(surveyed, site, trial.bodyOf);
+      const made = yield* passReadoutsInSteps(surveyed, site, (vehicle) =>
+        isAsked(needs, vehicle.id) ? trial.bodyOf(vehicle) : null
+      );
       passes.push(...made.map((pass) => ({ ...pass, circuit: id })));
     }
     const beyondModel: string[] = [];

@@ -6,7 +6,7 @@ import type { FindingRef } from './results';
 export interface Needs {
   /** Circuits whose vehicles asked for, or all of whose vehicles, are driven over them. */
   readonly wanted: ReadonlySet<string>;
-  /** Of the vehicles asked for only these; null: all. */
+  /** Of the vehicles asked for, and of those driven path by path, only these; null: all. */
   readonly vehicles: ReadonlySet<string> | null;
   readonly neighbours: ReadonlySet<string>;
   /** Circuits that are driven over path by path. */

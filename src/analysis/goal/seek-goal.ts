@@ -3,13 +3,14 @@
  * which value comes nearest.
  */
 import type { Site } from '#plan/schema';
+import { gridsOf } from '#plan/variables/grid';
 import { experimentOn, rangeOf, valueOf, withValue } from '#plan/variables/index';
 import type { Means } from '../means';
 import type { Finding, Severity } from '../results';
 import type { Steps } from '../steps';
 import { createAttempts, isIt, type Tried } from './attempts';
 import { createJudge } from './judge';
-import { nearestHit } from './nearest-hit';
+import { FINER, nearestHit } from './nearest-hit';
 import { allNeeds } from './needs';
 import type { FindingRef, Goal, GoalReason, GoalWish } from './results';
 import { silently, within } from './within';
@@ -89,7 +90,8 @@ export function* seekGoalInSteps(site: Site, wish: GoalWish, means: Means): Step
   if (!start || start.isGone) return none('not possible');
   if (BESIDE_THE_DRAWING.has(variable.kind)) return none('no effect', start);
 
-  const hit = yield* within(nearestHit(from, range, attempts.helps), (_, said) =>
+  const grids = gridsOf(variable, site.displayUnits, range.step / FINER);
+  const hit = yield* within(nearestHit(from, range, grids, attempts.helps), (_, said) =>
     said === null ? null : SEARCHED * said
   );
   if (!hit) {

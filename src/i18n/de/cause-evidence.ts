@@ -6,10 +6,11 @@ export const causeEvidence = {
   'causes.for.alone': '{measured} passt dazu ({predicted}).',
   'causes.for.over': 'Über dem Messbereich, wie es damit zu erwarten ist.',
   'causes.for.open.over': 'Das Messgerät findet keinen Weg herum: Irgendwo ist der Draht unterbrochen.',
-  'causes.for.sound': 'Die Isolation ist mit {measured} in Ordnung, wie es damit zu erwarten ist.',
+  'causes.for.sound':
+    'Die Isolation spricht mit {measured} nicht für ein Leck, wie es damit zu erwarten ist.',
   'causes.for.nothing-wrong':
     '{measured} liegt in dem, was dieser Entwurf zulässt; genau getroffen wären {expected}.',
-  'causes.for.nothing-wrong.insulation': 'Die Isolation ist mit {measured} in Ordnung.',
+  'causes.for.nothing-wrong.insulation': 'Die Isolation spricht mit {measured} nicht für ein Leck.',
   'causes.for.something-else': 'Keine der bekannten Ursachen ergibt {measured}.',
   'causes.for.something-else.over': 'Keine der bekannten Ursachen lässt das Messgerät hier ohne Wert.',
   'causes.for.not-told': '{measured} widerspricht dem nicht.',

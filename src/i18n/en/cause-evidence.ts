@@ -4,10 +4,10 @@ export const causeEvidence = {
   'causes.for.alone': '{measured} is what this gives ({predicted}).',
   'causes.for.over': 'Over the meter’s range, as this would be.',
   'causes.for.open.over': 'The meter finds no way round: somewhere the wire is parted.',
-  'causes.for.sound': 'Insulation of {measured} is sound, as it is with this.',
+  'causes.for.sound': 'Insulation of {measured} shows no sign of a leak, as it would not with this.',
   'causes.for.nothing-wrong':
     '{measured} lies within what this design allows; {expected} would be right on it.',
-  'causes.for.nothing-wrong.insulation': 'Insulation of {measured} is sound.',
+  'causes.for.nothing-wrong.insulation': 'Insulation of {measured} shows no sign of a leak.',
   'causes.for.something-else': 'None of the known causes gives {measured}.',
   'causes.for.something-else.over': 'None of the known causes leaves the meter without a figure here.',
   'causes.for.not-told': '{measured} does not contradict this.',

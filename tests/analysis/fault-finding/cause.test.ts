@@ -5,13 +5,15 @@ import type { Predicted } from '#analysis/fault-finding/forward/contract';
 import { placesBeforehand, type Entry } from '#analysis/fault-finding/ranked';
 import type { RankedCause } from '#analysis/fault-finding/results';
 import { entriesOf, placedAt, type SuspectGiven } from './support/entries';
+import type { Site } from '#plan/schema';
 import { figure } from './support/prepared';
 import { site } from './support/readings';
 
 /** The first of these, beside the others; one figure of 10 Ω was read, the second of two. */
 const first = (
   given: readonly SuspectGiven[],
-  isWanted: (entry: Entry) => boolean = () => true
+  isWanted: (entry: Entry) => boolean = () => true,
+  on: Site = site
 ): RankedCause => {
   const entries = entriesOf(...given);
   const nothingWrong = entries.find(({ faults }) => faults[0]!.kind === 'nothing wrong') ?? entries[0]!;
@@ -23,7 +25,7 @@ const first = (
     shares: new Map<string, number>()
   };
   const placed = [placedAt(1, figure('cabinet', 'resistanceDc_ohm'), 10, 0.1)];
-  return causeOf({ site, entries, rivals, placed, figures: 2 }, entries.find(isWanted)!);
+  return causeOf({ site: on, entries, rivals, placed, figures: 2 }, entries.find(isWanted)!);
 };
 
 const none = { faults: [], probability: 0.1, places: [{ predicted: [10] }] };
@@ -100,6 +102,28 @@ describe('what is noted beside a cause', () => {
       none
     ]);
     expect(keysOf(alone)).toEqual(['evidence.prior']);
+  });
+
+  it('tells names that hold a comma apart', () => {
+    const named = site.loops.map((loop) => ({ ...loop, name: `Left, ${loop.id}` }));
+    const which = first(
+      [
+        {
+          faults: [{ kind: 'reversed loop', subject: 'L2' }],
+          probability: 0.5,
+          places: [{ predicted: [10] }]
+        },
+        {
+          faults: [{ kind: 'reversed loop', subject: 'L1' }],
+          probability: 0.4,
+          places: [{ predicted: [10] }]
+        },
+        none
+      ],
+      undefined,
+      { ...site, loops: named }
+    );
+    expect(which.evidence[0]!.told.values).toEqual({ names: 'Left, L2; Left, L1' });
   });
 
   it('is among which loops it lies, by their names, and that there are two at once', () => {

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { createAttempts, type Tried } from '#analysis/goal/attempts';
 import { createJudge, type Judge } from '#analysis/goal/judge';
+import { needsOf } from '#analysis/goal/needs';
 import type { FindingRef } from '#analysis/goal/results';
 import { createMeans } from '#analysis/means';
 import { finish } from '#analysis/steps';
@@ -81,6 +82,38 @@ describe('of several vehicles', { timeout: 120_000 }, () => {
     expect(called.helped).toEqual([false, true, true]);
     expect(called.seen.map((each) => each!.isGone)).toEqual([false, false, true, true]);
     expect(called.driven).toEqual([2, 1, 1, 2, 1, 2]);
+  });
+
+  it('at the edge of a lane too: the one that comes least to the threshold is driven path by path', () => {
+    const finding: FindingRef = { code: 'missed-at-edge', subject: 'C1', severity: 'caution' };
+    const low = asking(['car', 'van', 'lorry'], 0.0005);
+    const wanted = finish(createJudge(means).judge(low, needsOf(finding))).result.passes!.filter(
+      (pass) => pass.wanted
+    );
+    const [least] = wanted
+      .filter(({ offset_m }) => offset_m !== 0)
+      .map(({ response, vehicle }) => ({ response, vehicle }))
+      .sort((a, b) => a.response - b.response);
+    const middle = wanted.find((pass) => pass.vehicle === least!.vehicle && pass.offset_m === 0)!;
+    expect(middle.response).toBeGreaterThan(least!.response);
+    const site = asking(['car', 'van', 'lorry'], (middle.response + least!.response) / 2);
+    const passed: number[] = [];
+    const watch: Judge['judge'] = function* (drawn, needs) {
+      const judged = yield* createJudge(means).judge(drawn, needs);
+      passed.push(new Set(judged.result.passes!.map(({ vehicle }) => vehicle)).size);
+      return judged;
+    };
+    const wish = { variable: { kind: 'slotDepth', subject: 'L1' }, finding } as const;
+    const attempts = createAttempts(experimentOn(site), wish, watch);
+    const whole = createAttempts(experimentOn(site), wish, createJudge(means).judge);
+    const from = site.loops[0]!.slot.depth;
+    const depths = [from, from + 0.002, from + 0.004];
+    const start = finish(attempts.whole(from))!;
+    expect(start.isGone).toBe(false);
+    expect(depths.slice(1).map((depth) => finish(attempts.helps(depth)))).toEqual([false, false]);
+    expect(depths.map((depth) => finish(whole.whole(depth))!.isGone)).toEqual([false, false, false]);
+    expect(passed[0]).toBeGreaterThan(1);
+    expect(passed.slice(1)).toEqual([1, 1]);
   });
 
   it('a number that nothing hangs on has no effect', () => {

@@ -4,10 +4,20 @@ import { describe, expect, it } from 'vitest';
 import { nearestHit, type Hit } from '#analysis/goal/nearest-hit';
 import type { Steps } from '#analysis/steps';
 import { finish } from '#analysis/steps';
+import type { Grid } from '#plan/variables/grid';
 import type { VariableRange } from '#plan/variables/variable';
 
 const range: VariableRange = { least: 0, most: 40, step: 0.5, isWhole: false, choices: null };
 const whole: VariableRange = { least: 1, most: 60, step: 1, isWhole: true, choices: null };
+
+/** Multiples of a step. */
+const gridOf = (step: number): Grid => ({
+  step,
+  placeOf: (value) => value / step,
+  valueAt: (place) => Number((place * step).toPrecision(12))
+});
+const gridsOf = ({ step }: VariableRange): readonly Grid[] =>
+  [10, 100, 1000].map((parts) => gridOf(step / parts));
 
 const seek = (
   from: number,
@@ -16,7 +26,7 @@ const seek = (
 ): { readonly hit: Hit | null; readonly tried: readonly number[]; readonly shares: readonly number[] } => {
   const tried: number[] = [];
   const shares: number[] = [];
-  const steps = nearestHit(from, given, function* (value): Steps<boolean> {
+  const steps = nearestHit(from, given, gridsOf(given), function* (value): Steps<boolean> {
     tried.push(value);
     yield 0.123;
     return isGone(value);
@@ -125,9 +135,37 @@ describe('how far it is', () => {
 });
 
 it('a value that cannot be helps nobody', () => {
-  const steps = nearestHit(10, range, function* (value): Steps<boolean | null> {
+  const steps = nearestHit(10, range, gridsOf(range), function* (value): Steps<boolean | null> {
     yield;
     return value > 12 ? true : null;
   });
   expect(finish(steps)!.to).toBeCloseTo(12.05, 9);
+});
+
+describe('what is found is round', () => {
+  const off = 10.013;
+
+  it('wherever the number began, and helps', () => {
+    const { hit } = seek(off, range, (value) => value >= 12.171);
+    expect(hit).toEqual({ to: 12.2, within: 0.05 });
+    expect(seek(off, range, (value) => value <= 7.729).hit).toEqual({ to: 7.7, within: 0.05 });
+  });
+
+  it('also where the round value lies beyond the step that helps', () => {
+    // steps from 10.013 reach 12.513
+    const { hit, tried } = seek(off, range, (value) => value >= 12.512);
+    expect(hit).toEqual({ to: 12.55, within: 0.05 });
+    expect(tried).toContain(12.55);
+  });
+
+  it('and finer where the next round one does not help any more', () => {
+    const { hit } = seek(off, range, (value) => value >= 12.511 && value < 12.53);
+    expect(hit).toEqual({ to: 12.515, within: 0.005 });
+  });
+
+  it('but for one alone, and for the end of what it can be', () => {
+    expect(seek(off, range, (value) => Math.abs(value - 12.513) < 1e-7).hit!.to).toBe(12.513);
+    const short: VariableRange = { ...range, most: 12.3331 };
+    expect(seek(off, short, (value) => value > 12.333).hit!.to).toBe(12.3331);
+  });
 });

@@ -42,6 +42,26 @@ describe('what is known beforehand', () => {
     expect(goal.clears.filter(({ code }) => code === 'cover')).toEqual([]);
   });
 
+  // 36.8 mm are 1.4488 in; the next round value that is deep enough, in fiftieths of an inch and in half millimetres
+  it.each([
+    ['imperial', 0.02, 1.46 * 0.0254, 0.02 * 0.0254],
+    ['metric', 0.75 * 0.0254, 0.037, 0.0005]
+  ] as const)(
+    'and round in the unit that is shown, wherever it began: %s',
+    (displayUnits, depth, to, step) => {
+      const slot = { depth, width: 0.008, relativePermittivity: 4 };
+      const shallow = withLoop({ ...one, displayUnits }, { slot });
+      const variable: Variable = { kind: 'slotDepth', subject: 'L1' };
+      const ref = refIn(shallow, 'cover', 'L1');
+      const goal = seek(shallow, variable, ref);
+      if (goal.kind === 'none') throw new Error(goal.reason);
+      expect(goal.to).toBeCloseTo(to, 12);
+      expect(goal.within).toBeCloseTo(step, 12);
+      expect(isGoneAt(shallow, variable, ref, goal.to)).toBe(true);
+      expect(isGoneAt(shallow, variable, ref, goal.to - goal.within)).toBe(false);
+    }
+  );
+
   it('a slot as wide as its wire, from below', () => {
     const narrow = withLoop(one, { slot: { depth: 0.05, width: 0.0035, relativePermittivity: 4 } });
     const goal = seek(narrow, { kind: 'slotWidth', subject: 'L1' }, refIn(narrow, 'slot-width', 'L1'));

@@ -2,14 +2,23 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { speakLanguage } from '#i18n/load';
 import type { SweepPicture } from '#analysis/sweep/results';
 import type { Site } from '#plan/schema';
+import { gridsOf } from '#plan/variables/grid';
+import { INCH } from '#units/constants';
+import { parseQuantity } from '#units/parse';
 import { effortOf, numbersOf, quickestFirst } from '../../../src/ui/compare/goal/goal';
-import { withinText } from '../../../src/ui/compare/goal/words';
+import { foundText, withinText } from '../../../src/ui/compare/goal/words';
 import { doubtText } from '../../../src/ui/compare/sweep/chart-words';
 import { doubtsByRow } from '../../../src/ui/compare/sweep/curves';
 import { sweepTable } from '../../../src/ui/compare/sweep/table';
 import { figureName, figureText } from '../../../src/ui/compare/words/figure';
 import { unbroken } from '../../../src/ui/compare/words/unbroken';
-import { changedBy, spokenText, valueText, variableName } from '../../../src/ui/compare/words/variable';
+import {
+  changedBy,
+  exactText,
+  spokenText,
+  valueText,
+  variableName
+} from '../../../src/ui/compare/words/variable';
 import { changeOf } from '../../../src/ui/details/commit';
 import { bigSite } from '../../support/big-site';
 
@@ -121,4 +130,45 @@ it('how exact a temperature is, is a difference and no temperature', () => {
   // nine fifths of it
   expect(within('imperial', 'temperature')).toBe('To within 0.9\u00a0°F.');
   expect(within('metric', 'width')).toBe('To within 0.50\u00a0m.');
+});
+
+describe('what is found', () => {
+  afterEach(() => speakLanguage('en', ['page', 'views']));
+  const cases = [
+    ['metric', 'tripThreshold', 'ratio', 0.05678, '5.678 %'],
+    ['metric', 'measuringTime', 'time', 0.01235, '12.35 ms'],
+    ['metric', 'width', 'length', 1.835, '1.835 m'],
+    ['imperial', 'width', 'length', 74.625 * 0.0254, `6'-2 5/8"`],
+    // so near to an eighth of an inch that a length is shown as one
+    ['imperial', 'width', 'length', 36.126 * 0.0254, '36.126 in'],
+    ['imperial', 'slotDepth', 'smallLength', 1.46 * 0.0254, '1.46 in'],
+    ['imperial', 'slotWidth', 'smallLength', 0.1565 * 0.0254, '0.1565 in'],
+    ['imperial', 'temperature', 'temperature', 12.5, '54.5 °F']
+  ] as const;
+
+  it.each(['en', 'de'] as const)('is told to the last digit that is applied: %s', async (language) => {
+    await speakLanguage(language, ['page', 'views']);
+    for (const [displayUnits, kind, quantity, to, text] of cases) {
+      const variable = { kind, subject: kind === 'temperature' ? null : 'L1' };
+      const found = { kind: 'found', from: to / 2, to, within: 0, brings: [], clears: [], tried: 9 } as const;
+      const told = foundText({ ...site, displayUnits }, variable, found).replaceAll('\u00a0', ' ');
+      const said = language === 'de' ? text.replace('.', ',') : text;
+      expect(told).toContain(`: ${said} `);
+      const read = parseQuantity(said, quantity, displayUnits);
+      expect(read.ok && read.value).toBeCloseTo(to, 12);
+    }
+  });
+
+  it('is a round value, of which feet and inches show all', () => {
+    const width = { kind: 'width', subject: 'L1' } as const;
+    const shown = { ...site, displayUnits: 'imperial' } as const;
+    const steps = gridsOf(width, 'imperial', 0.2 * INCH);
+    expect(steps.map(({ step }) => step / INCH)).toEqual([1 / 8, 1 / 16, 0.005]);
+    for (const grid of steps)
+      for (let place = 1; place < 2500; place += 7) {
+        const value = grid.valueAt(place);
+        expect(grid.placeOf(value)).toBeCloseTo(place, 6);
+        expect(exactText(shown, width, value)).toBe(valueText(shown, width, value));
+      }
+  });
 });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { SweepPicture } from '#analysis/sweep/results';
 import type { Variable } from '#plan/variables/variable';
 import { axisOf } from '../../../src/ui/compare/sweep/axis';
-import { cellEdges, levelOf, levelsOf, limitEdges } from '../../../src/ui/compare/sweep/cells';
+import { cellEdges, doubtRings, levelOf, levelsOf, limitEdges } from '../../../src/ui/compare/sweep/cells';
 import { limitsOf, linePath, rangeOf, valueAt, wrapped } from '../../../src/ui/compare/sweep/curves';
 import { legendPlaces } from '../../../src/ui/compare/sweep/legend';
 import { limitNames, type LimitName, type Spot } from '../../../src/ui/compare/sweep/limit-names';
@@ -32,6 +32,24 @@ describe('the values that a number runs through', () => {
   it('stays within what can be, whatever was chosen', () => {
     const span = spanOf(metres, { from: -4, to: 99 }, 'axis', null);
     expect([span.from, span.to]).toEqual([0.5, 10]);
+  });
+});
+
+describe('doubtful cells of a map', () => {
+  it('have a ring in their middle, each by itself, and none where nothing is drawn', () => {
+    const grid = [
+      [1, 2],
+      [3, null]
+    ];
+    const edges = [0, 10, 20];
+    const rings = (points: Parameters<typeof doubtRings>[1]) =>
+      doubtRings(grid, points, edges, edges, same, (value) => 100 - value);
+    expect(rings([])).toEqual([]);
+    // the same place of x in both rows, of which one alone is doubtful
+    expect(rings([{ row: 1, at: 0 }])).toEqual([{ x: 5, y: 85, radius: 2.5 }]);
+    expect(rings([{ row: 0, at: 1 }, { row: 1, at: 1 }])).toEqual([{ x: 15, y: 95, radius: 2.5 }]); // prettier-ignore
+    const wide = [0, 100, 200];
+    expect(doubtRings(grid, [{ row: 0, at: 0 }], wide, wide, same, same)[0]!.radius).toBe(3);
   });
 });
 

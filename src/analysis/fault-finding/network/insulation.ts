@@ -22,9 +22,9 @@ export const toGround = (design: Design, state: State, { testPoint, loop }: Meas
   if (testPoint === 'loop') return shown(leaks[design.loops.findIndex(({ id }) => id === loop)] ?? null);
   // a loop whose string is open is still held by its other end
   if (testPoint === 'pull-box') return shown(together(leaks));
-  const { leak, isOpen } = state.leadIn;
+  // so is what lies behind a lead-in that is open: one conductor is parted, the other still leads there
   const isOtherCircuit = state.other !== null;
-  return shown(together([leak, ...(isOpen || isOtherCircuit ? [] : leaks)]));
+  return shown(together([state.leadIn.leak, ...(isOtherCircuit ? [] : leaks)]));
 };
 
 /**

@@ -3,12 +3,13 @@ import type { Goal } from '#analysis/goal/results';
 import { t } from '#i18n/message';
 import type { Site } from '#plan/schema';
 import { experimentOn, rangeOf } from '#plan/variables/index';
+import { quantityOf } from '#plan/variables/quantity';
 import type { Variable } from '#plan/variables/variable';
 import { displayedUnit } from '#units/displayed-unit';
 import { format } from '#units/format';
 import { tight } from '../../passing/speed/words';
 import { unbroken } from '../words/unbroken';
-import { isWhole, quantityOf, valueText, variableName } from '../words/variable';
+import { exactText, isWhole, valueText, variableName } from '../words/variable';
 
 type Found = Extract<Goal, { kind: 'found' }>;
 type None = Extract<Goal, { kind: 'none' }>;
@@ -16,10 +17,14 @@ type None = Extract<Goal, { kind: 'none' }>;
 export const valueIn = (site: Site, variable: Variable, value: number): string =>
   valueText(site, variable, value, rangeOf(experimentOn(site), variable)?.choices ?? null);
 
+/** Of a value that is applied: all of it. */
+export const appliedText = (site: Site, variable: Variable, value: number): string =>
+  exactText(site, variable, value, rangeOf(experimentOn(site), variable)?.choices ?? null);
+
 export const foundText = (site: Site, variable: Variable, { from, to }: Found): string =>
   t('goal.found', {
     variable: variableName(site, variable),
-    to: valueIn(site, variable, to),
+    to: appliedText(site, variable, to),
     from: valueIn(site, variable, from)
   });
 

@@ -1,6 +1,6 @@
 /** A sweep over two numbers as cells about its values, with the line where a limit is crossed. Pure. */
 import { scaleLinear } from 'd3-scale';
-import type { FigureLimit } from '#analysis/sweep/results';
+import type { FigureLimit, SweepPoint } from '#analysis/sweep/results';
 
 type Grid = readonly (readonly (number | null)[])[];
 type Place = (value: number) => number;
@@ -62,4 +62,25 @@ export function limitEdges(
     });
   });
   return path;
+}
+
+/** Of the ring in a doubtful cell, pixels; in a small cell a quarter of it. */
+const RING = 3;
+
+/** Hollow points in the middles of cells, as a chart has them on its curves; none where nothing could be computed. */
+export function doubtRings(
+  grid: Grid,
+  points: readonly SweepPoint[],
+  xEdges: readonly number[],
+  yEdges: readonly number[],
+  x: Place,
+  y: Place
+): readonly { readonly x: number; readonly y: number; readonly radius: number }[] {
+  return points.flatMap(({ row, at }) => {
+    if ((grid[row]?.[at] ?? null) === null) return [];
+    const [left, right] = [x(xEdges[at]!), x(xEdges[at + 1]!)];
+    const [bottom, top] = [y(yEdges[row]!), y(yEdges[row + 1]!)];
+    const radius = Math.min(RING, Math.abs(right - left) / 4, Math.abs(top - bottom) / 4);
+    return [{ x: (left + right) / 2, y: (bottom + top) / 2, radius }];
+  });
 }

@@ -4,39 +4,15 @@ import { t, type PlainMessageKey } from '#i18n/message';
 import { cableOf } from '#plan/catalogue/cables';
 import { wireOf } from '#plan/catalogue/wires';
 import type { Site } from '#plan/schema';
+import { quantityOf } from '#plan/variables/quantity';
 import type { Variable, VariableKind, VariableRange } from '#plan/variables/variable';
 import { FOOT } from '#units/constants';
 import { format } from '#units/format';
 import type { QuantityKind } from '#units/kind';
+import { parseQuantity } from '#units/parse';
 import type { About } from '../../details/commit';
 import { circuitName, loopName, nameOf, vehicleName } from '../../names';
 import { tight } from '../../passing/speed/words';
-
-const KINDS: Readonly<Record<VariableKind, QuantityKind>> = {
-  turns: 'count',
-  width: 'length',
-  length: 'length',
-  rotation: 'angle',
-  slotDepth: 'smallLength',
-  slotWidth: 'smallLength',
-  cornerCut: 'length',
-  wire: 'count',
-  tailLength: 'length',
-  leadInLength: 'length',
-  leadInCable: 'count',
-  gap: 'length',
-  vehicleHeight: 'length',
-  offset: 'length',
-  along: 'length',
-  shortedTurns: 'count',
-  steelDepth: 'smallLength',
-  steelPitch: 'smallLength',
-  measuringTime: 'time',
-  tripThreshold: 'ratio',
-  frequencySetting: 'count',
-  temperature: 'temperature',
-  permittivity: 'plain'
-};
 
 const NAMES: Readonly<Record<Exclude<VariableKind, 'gap'>, PlainMessageKey>> = {
   turns: 'loop.turns',
@@ -77,8 +53,6 @@ export const variableKey = ({ kind, subject, other }: Variable): string =>
   JSON.stringify([kind, subject, other ?? null]);
 
 export const sameVariable = (a: Variable, b: Variable): boolean => variableKey(a) === variableKey(b);
-
-export const quantityOf = ({ kind }: Variable): QuantityKind => KINDS[kind];
 
 export const isWhole = ({ kind }: Variable): boolean => WHOLE.has(kind);
 
@@ -170,6 +144,29 @@ export function valueText(
   if (choice !== undefined) return choiceName(site, variable, choice);
   return tight(format(value, quantityOf(variable), site.displayUnits).text);
 }
+
+/** So near to what is read of a text the number is that text. */
+const SAME = 1e-9;
+/** What `valueText` shows at least of most numbers, and more than any number is held with. */
+const [FEW_DIGITS, MOST_DIGITS] = [3, 15];
+
+/** The same with as many digits as the value needs: who types it has the value. */
+export const exactText: typeof valueText = (site, variable, value, choices) => {
+  const kind = quantityOf(variable);
+  const system = site.displayUnits;
+  const isExact = (text: string): boolean => {
+    const read = parseQuantity(text, kind, system);
+    return read.ok && Math.abs(read.value - value) <= SAME * Math.max(Math.abs(value), SAME);
+  };
+  if (choices || isExact(format(value, kind, system).text)) return valueText(site, variable, value, choices);
+  // feet and inches have as many digits as they have
+  const unit = kind === 'length' && system === 'imperial' ? { unit: 'in' } : {};
+  for (let digits = FEW_DIGITS; digits < MOST_DIGITS; digits++) {
+    const { text } = format(value, kind, system, { ...unit, digits });
+    if (isExact(text)) return tight(text);
+  }
+  return tight(format(value, kind, system, { ...unit, digits: MOST_DIGITS }).text);
+};
 
 const OF_TURNS: ReadonlySet<VariableKind> = new Set(['turns', 'shortedTurns']);
 

@@ -67,10 +67,18 @@ export class ReadingDesk {
     this.#form = this.#stored();
   }
 
+  /** At the clock: a form that stays open past midnight is one of the new day. */
+  #look(): void {
+    const now = wallClock(Date.now());
+    const isNewDay = now.slice(0, 10) !== this.#now.slice(0, 10);
+    this.#now = now;
+    if (isNewDay) this.#form = withoutYesterday(this.#form, now);
+  }
+
   /** Keeps the clock going; returns how to stop it. */
   run(): () => void {
     const timer = setInterval(() => {
-      this.#now = wallClock(Date.now());
+      this.#look();
     }, TICK);
     return () => {
       clearInterval(timer);
@@ -151,15 +159,27 @@ export class ReadingDesk {
     );
   }
 
-  /** What another screen asks to be measured. */
-  take({ circuit, testPoint, loop }: WantedReading): void {
+  /** Whether the reading in the form differs from the kept one; one that is gone does. */
+  #isHalfChanged(circuit: string): boolean {
+    const editing = this.editing(circuit);
+    if (editing === null) return false;
+    const original = this.#original(circuit);
+    if (!original) return true;
+    const { entry, conditions } = formOf(this.#bench.shown, original);
+    return JSON.stringify([editing.entry, editing.conditions]) !== JSON.stringify([entry, conditions]);
+  }
+
+  /** What another screen asks to be measured. It waits behind a change that is half made: nothing typed is lost. False while it waits. */
+  take({ circuit, testPoint, loop }: WantedReading): boolean {
+    const waits = this.#isHalfChanged(circuit);
     const entry = this.#form.entries[circuit] ?? NO_ENTRY;
     this.#put({
       ...this.#form,
       circuit,
-      editing: this.editing(circuit) ? null : this.#form.editing,
+      editing: this.editing(circuit) && !waits ? null : this.#form.editing,
       entries: { ...this.#form.entries, [circuit]: { ...entry, testPoint, loop } }
     });
+    return !waits;
   }
 
   #commit(circuit: Circuit, reading: Reading): boolean {
@@ -186,7 +206,7 @@ export class ReadingDesk {
 
   keep(circuit: Circuit): Kept {
     const { id } = circuit;
-    this.#now = wallClock(Date.now());
+    this.#look();
     const conditions = this.conditions(id);
     const built: Built = buildReading(
       this.#bench.state.site,
@@ -202,14 +222,15 @@ export class ReadingDesk {
     return { kind: 'kept' };
   }
 
-  /** Lets go of what was typed; the conditions of a visit stay for its next reading. */
+  /** Lets go of what was typed; the conditions of a visit stay for its next reading of that day. */
   clear(circuit: string): void {
     if (this.editing(circuit)) {
       this.#put({ ...this.#form, editing: null });
       return;
     }
-    const entry = this.entry(circuit);
-    this.change(circuit, { ...NO_ENTRY, testPoint: entry.testPoint, loop: entry.loop, units: entry.units });
+    const { testPoint, loop, units } = this.entry(circuit);
+    const entries = { ...this.#form.entries, [circuit]: { ...NO_ENTRY, testPoint, loop, units } };
+    this.#put(withoutYesterday({ ...this.#form, circuit, entries }, this.#now));
   }
 
   /**
