@@ -79,6 +79,8 @@ export const fieldCheck = {
   'field.loop': 'Schleife',
   'field.setting': 'Frequenzeinstellung',
   'field.vehicle': 'Fahrzeug auf den Schleifen',
+  'field.halfChanged':
+    'Eine Messung von {circuit} ist halb geändert: erst behalten oder lassen, wie sie war.',
   'field.keep': 'Messung behalten',
   'field.clear': 'Leeren',
   'field.leave': 'Lassen, wie es war',

@@ -76,6 +76,7 @@ export const fieldCheck = {
   'field.loop': 'Loop',
   'field.setting': 'Frequency setting',
   'field.vehicle': 'Vehicle on the loops',
+  'field.halfChanged': 'A reading of {circuit} is half changed: keep it first, or leave it as it was.',
   'field.keep': 'Keep reading',
   'field.clear': 'Clear',
   'field.leave': 'Leave as it was',

@@ -9,13 +9,20 @@ const site = demoSite();
 const circuit = site.circuits[0]!.id;
 const shown = {
   ...site,
-  readings: [{ circuit, testPoint: 'cabinet' as const, resistanceDc_ohm: 1.2, weather: 'dry' as const }]
+  readings: [1.2, 1.4].map((resistanceDc_ohm) => ({
+    circuit,
+    testPoint: 'cabinet' as const,
+    resistanceDc_ohm,
+    weather: 'dry' as const
+  }))
 };
+const said: string[] = [];
 
 function deskNow(): ReadingDesk {
   const bench = {
     shown,
     state: { site: shown },
+    editor: { say: (text: string) => said.push(text) },
     keeping: { slot: 's' },
     settings: { initials: 'M. K.' },
     drafts: { read: () => undefined, keep: () => 'kept' }
@@ -26,6 +33,7 @@ function deskNow(): ReadingDesk {
 const asked = { circuit, testPoint: 'pull-box', loop: null, quantity: 'q' } as const;
 
 beforeEach(() => {
+  said.length = 0;
   vi.useFakeTimers();
   vi.setSystemTime(new Date(2025, 10, 26, 23, 50));
 });
@@ -38,10 +46,25 @@ test('what is asked to be measured waits behind a change that is half made', () 
   desk.edit(0, circuit);
   desk.change(circuit, { texts: { resistanceDc_ohm: '1.7' } });
   expect(desk.take(asked)).toBe(false);
+  expect(said).toEqual([expect.stringContaining('half changed')]);
   expect(desk.entry(circuit).texts.resistanceDc_ohm).toBe('1.7');
   desk.clear(circuit);
   expect(desk.editing(circuit)).toBeNull();
   expect(desk.entry(circuit).testPoint).toBe('pull-box');
+});
+
+test('another kept reading waits behind it too, and the same one is not put back', () => {
+  const desk = deskNow();
+  desk.edit(0, circuit);
+  desk.change(circuit, { texts: { resistanceDc_ohm: '1.7' } });
+  desk.edit(0, circuit);
+  expect(said).toEqual([]);
+  desk.edit(1, circuit);
+  expect(desk.entry(circuit).texts.resistanceDc_ohm).toBe('1.7');
+  expect(said).toHaveLength(1);
+  desk.clear(circuit);
+  desk.edit(1, circuit);
+  expect(desk.entry(circuit).texts.resistanceDc_ohm).toContain('1.4');
 });
 
 test('of a kept reading that nobody touched it takes the place', () => {

@@ -169,9 +169,14 @@ export class ReadingDesk {
     return JSON.stringify([editing.entry, editing.conditions]) !== JSON.stringify([entry, conditions]);
   }
 
-  /** What another screen asks to be measured. It waits behind a change that is half made: nothing typed is lost. False while it waits. */
+  #sayHalfChanged(circuit: string): void {
+    this.#bench.editor.say(t('field.halfChanged', { circuit: circuitName(this.#bench.shown, circuit) }));
+  }
+
+  /** What another screen asks to be measured. Behind a change that is half made it waits, which is said: false then. */
   take({ circuit, testPoint, loop }: WantedReading): boolean {
     const waits = this.#isHalfChanged(circuit);
+    if (waits) this.#sayHalfChanged(circuit);
     const entry = this.#form.entries[circuit] ?? NO_ENTRY;
     this.#put({
       ...this.#form,
@@ -235,12 +240,18 @@ export class ReadingDesk {
 
   /**
    * Puts a kept reading into the form of its circuit, or of the one in hand where it has none that is there; what was typed
-   * for a new one waits.
+   * for a new one waits. One that is half changed is shown in its place.
    */
   edit(place: number, inHand: string): void {
     const { shown } = this.#bench;
     const reading = shown.readings[place];
     if (!reading) return;
+    const { editing: before } = this.#form;
+    if (before && this.#isHalfChanged(before.circuit)) {
+      if (this.#placeOf(before) !== place) this.#sayHalfChanged(before.circuit);
+      this.#put({ ...this.#form, circuit: before.circuit });
+      return;
+    }
     const own = circuitOfReading(shown, reading);
     const circuit = own !== undefined && shown.circuits.some(({ id }) => id === own) ? own : inHand;
     const editing = { place, was: JSON.stringify(reading), circuit, ...formOf(shown, reading) };
