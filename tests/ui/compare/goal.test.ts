@@ -1,11 +1,12 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { speakLanguage } from '#i18n/load';
 import type { SweepPicture } from '#analysis/sweep/results';
+import { addSteel, newSteel } from '#plan/edits/steel';
 import type { Site } from '#plan/schema';
 import { gridsOf } from '#plan/variables/grid';
 import { INCH } from '#units/constants';
 import { parseQuantity } from '#units/parse';
-import { effortOf, numbersOf, quickestFirst } from '../../../src/ui/compare/goal/goal';
+import { effortOf, numbersFor, numbersOf, quickestFirst } from '../../../src/ui/compare/goal/goal';
 import { foundText, withinText } from '../../../src/ui/compare/goal/words';
 import { doubtText } from '../../../src/ui/compare/sweep/chart-words';
 import { doubtsByRow } from '../../../src/ui/compare/sweep/curves';
@@ -35,6 +36,21 @@ it('numbers that take little are tried first, each of them once', () => {
   // nothing is driven over the loops again, though there are hundreds of thresholds
   expect(at('tripThreshold')).toBeLessThan(at('turns'));
   expect(at('turns')).toBeLessThan(at('leadInLength'));
+});
+
+it('of steel that takes too much its depth is tried as well, and of a low threshold it is not', () => {
+  const outline = [
+    [-5, -5],
+    [5, -5],
+    [5, 5],
+    [-5, 5]
+  ] as const;
+  const paved = addSteel(site, newSteel(site, outline));
+  const finding = { severity: 'caution', subject: 'C1', selects: ['L1'], message: '', advice: '' } as const;
+  const kindsFor = (code: string) =>
+    numbersFor(paved, numbersOf(paved), { ...finding, code }).map(({ kind }) => kind);
+  expect(kindsFor('steel-near')).toContain('steelDepth');
+  expect(kindsFor('undetected')).not.toContain('steelDepth');
 });
 
 describe('in words', () => {

@@ -28,8 +28,10 @@ export const findingKey = ({ code, subject }: Pick<Finding, 'code' | 'subject'>)
   JSON.stringify([code, subject]);
 
 /** Loops, circuits, units and steel that a finding is about, with what hangs on them. */
-function concerned(site: Site, { subject, selects }: Finding): ReadonlySet<string> {
+function concerned(site: Site, { code, subject, selects }: Finding): ReadonlySet<string> {
   const ids = new Set([subject, ...selects]);
+  // it names the circuit that loses, not what takes
+  if (code === 'steel-near') for (const { id } of site.steel) ids.add(id);
   for (const circuit of site.circuits) {
     const loops = loopsIn(circuit);
     if (!ids.has(circuit.id) && !loops.some((loop) => ids.has(loop))) continue;
